@@ -91,6 +91,24 @@ def test_an_unknown_job_and_a_spoilt_job_file_are_refused(filled, tmp_path):
     assert farwall("add", tmp_path / "bad.json")[0] == 2
 
 
+def test_a_job_is_set_aside_listed_so_and_brought_back(filled, tmp_path):
+    code, said, _ = filled("aside", "l-hall", "--why", "entered twice", "--who", "Ann")
+    assert code == 0
+    assert "nothing is erased" in said
+    assert "Its log has 1 entry" in said
+    assert "farwall book back l-hall" in said
+    assert filled()[1].splitlines()[1].split()[4] == "aside"
+    assert json.loads(filled("aside", "l-hall", "--json")[1]) == {"job": "l-hall", "aside": True}
+    with Book.open(tmp_path / "book") as book:
+        assert book.in_hand() == []
+        assert [one.entry.word for one in book.entries("l-hall")] == ["mixed", "set-aside"]
+    assert filled("back", "l-hall")[0] == 0
+    assert filled()[1].splitlines()[1].split()[4] == "open"
+    code, _, wrong = filled("aside", "nowhere")
+    assert code == 2
+    assert "is not in the book" in wrong
+
+
 def test_check_tells_a_whole_book_from_an_altered_one(filled, tmp_path):
     assert filled("check")[0] == 0
     assert json.loads(filled("check", "--json")[1])["faults"] == []
@@ -110,6 +128,15 @@ def test_what_merely_lies_about_is_told_and_no_fault(filled, tmp_path):
     code, said, _ = filled("check")
     assert code == 0
     assert "(no harm)" in said
+
+
+def test_a_house_set_aside_is_so_in_a_copy(filled, tmp_path):
+    filled("aside", "l-hall")
+    filled("out", tmp_path / "open")
+    filled("in", tmp_path / "open", book="copy")
+    with Book.open(tmp_path / "copy") as copy:
+        assert [one.aside for one in copy.jobs()] == [True]
+        assert copy.check() == []
 
 
 def test_backup_restore_out_and_in(filled, tmp_path):

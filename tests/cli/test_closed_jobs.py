@@ -10,7 +10,9 @@ import pytest
 from tests.shapes import TWO_ROOMS
 from tests.spray.hand_floors import job
 
+from farwall.cli.closed_jobs import closed_in_book
 from farwall.cli.main import main
+from farwall.cli.many.gather import jobs_of_book
 from farwall.facts.plain import plain
 
 VAN = Path(__file__).resolve().parents[2] / "examples" / "van" / "van.json"
@@ -59,6 +61,22 @@ def test_the_books_closed_jobs_teach_and_open_ones_do_not(folder, tmp_path, caps
     lessons = json.loads(capsys.readouterr().out)
     assert '"two"' in json.dumps(lessons)
     assert '"open"' not in json.dumps(lessons)
+
+
+def test_a_house_set_aside_teaches_nothing_and_is_not_planned_with_the_book(
+    folder, tmp_path, capsys
+):
+    book = str(tmp_path / "book")
+    main(["book", "add", str(folder / "job.json"), "--id", "two", "--book", book])
+    main(["book", "add", str(folder / "job.json"), "--id", "open", "--book", book])
+    lived("two", "--book", book)
+    for name in ("two", "open"):
+        main(["book", "aside", name, "--book", book])
+    assert list(closed_in_book(book)) == []
+    assert jobs_of_book(book) == []
+    main(["book", "back", "open", "--book", book])
+    assert [one.id for one in jobs_of_book(book)] == ["open"]
+    capsys.readouterr()
 
 
 def test_the_van_knows_what_the_day_took(folder, tmp_path, capsys):

@@ -8,6 +8,7 @@ from tests.midday import after, band, bands_of, day_of
 from farwall.errors import Refused
 from farwall.facts.so_far import ClosedRoom, Done, SoFar
 from farwall.job.past import settle_past
+from farwall.job.rest_of_day import is_closed_at
 from farwall.job.told_times import bands_done
 
 QUINCE = "quince-street"
@@ -21,6 +22,21 @@ def test_told_minutes_are_kept_and_untold_ones_are_the_plans():
     assert done["first.3.5"].path[0][2] == 10.0
     assert done["first.3.5"].path[-1][2] == 10.6
     assert done["first.3.4"] == band(plan, "first.3.4")
+
+
+def test_a_band_done_as_the_day_began_ended_at_minute_0():
+    """Told by its end alone, which is 0: it takes its planned time before, and ends there."""
+    plan = day_of(QUINCE)
+    first = band(plan, "first.1.1")
+    done = bands_done(plan, SoFar(at_min=1.0, done=(Done(first.id, end_min=0.0),)))
+    lasts = first.end_min - first.start_min
+    assert done[first.id].end_min == pytest.approx(0.0, abs=1e-9)
+    assert done[first.id].start_min == pytest.approx(-lasts, abs=1e-6)
+
+
+@pytest.mark.parametrize(("until", "closed"), [(None, True), (0.0, False), (20.0, True)])
+def test_a_room_closed_until_the_start_is_open_later(until, closed):
+    assert is_closed_at(until, 10.0) is closed
 
 
 def test_a_field_told_as_one_shares_its_minutes_out():

@@ -113,6 +113,19 @@ def test_the_list_of_jobs_counts_and_says_what_is_closed(book):
     assert book.jobs()[-1].closed
 
 
+def test_a_house_set_aside_stays_in_the_book_and_comes_back_by_a_strike(book):
+    book.put_facts("quince", FACTS, who="Ann", at=AT)
+    book.put_facts("sorrel", FACTS, who="Ann", at=AT)
+    book.keep([entry("a", word="set-aside")], received_at=AT)
+    assert [(one.id, one.aside) for one in book.jobs()] == [("sorrel", False), ("quince", True)]
+    assert [one.id for one in book.in_hand()] == ["sorrel"]
+    assert book.facts("quince") == FACTS
+    assert book.check() == []
+    book.keep([entry("s", word="struck", about={"entry": "a"})], received_at=AT)
+    assert [one.id for one in book.in_hand()] == ["sorrel", "quince"]
+    assert book.check() == []
+
+
 def test_documents_have_versions_too(book):
     assert book.document("van", "red") is None
     assert book.put_document("van", "red", {"tank_l": 15}) == 1

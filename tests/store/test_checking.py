@@ -53,6 +53,7 @@ def test_an_empty_book_has_no_fault(book):
         ("DELETE FROM clock WHERE number = 1", "gap"),
         ("UPDATE line SET entries = 7 WHERE job = 'quince'", "line"),
         ("UPDATE line SET closed = NOT closed WHERE job = 'quince'", "line"),
+        ("UPDATE line SET aside = NOT aside WHERE job = 'quince'", "line"),
         ("DELETE FROM line WHERE job = 'sorrel'", "line"),
         ("UPDATE entry SET body = '{' WHERE id = 'h'", "altered"),
         ("UPDATE entry SET body = '[]' WHERE id = 'h'", "damaged"),

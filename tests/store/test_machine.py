@@ -31,7 +31,7 @@ ENTRIES = st.builds(
     Entry,
     id=st.sampled_from([f"e{number}" for number in range(12)]),
     job=JOBS,
-    word=st.sampled_from(["note", "handed-over", "struck"]),
+    word=st.sampled_from(["note", "handed-over", "set-aside", "struck"]),
     at=st.just(AT),
     who=st.sampled_from(["", "Ann"]),
     device=st.sampled_from(["", "red", "blue"]),
@@ -106,7 +106,8 @@ class BookMachine(RuleBasedStateMachine):
         for line in self.book.jobs():
             entries = [(place, one) for place, one in enumerate(self.kept, 1) if one.job == line.id]
             assert (line.versions, line.entries) == (len(self.facts[line.id]), len(entries))
-            assert line.closed == _closed([one for _, one in entries])
+            assert line.closed == _says([one for _, one in entries], "handed-over")
+            assert line.aside == _says([one for _, one in entries], "set-aside")
             assert self.book.facts(line.id) == self.facts[line.id][-1]
             assert self.book.facts(line.id, 1) == self.facts[line.id][0]
             found = self.book.entries(line.id)
@@ -140,8 +141,8 @@ def _typed(value):
     return value
 
 
-def _closed(entries):
-    """Handed over by an entry that no standing strike names; said otherwise than in the source.
+def _says(entries, word):
+    """By an entry of this word that no standing strike names; said otherwise than in the source.
 
     Entries are judged one by one as soon as all their strikes are; what never is, is in a ring.
     """
@@ -156,7 +157,7 @@ def _closed(entries):
             if strikes <= struck.keys():
                 struck[name] = any(not struck[strike] for strike in strikes)
     return any(
-        one.word == "handed-over" and not any(struck.get(strike) is False for strike in by[one.id])
+        one.word == word and not any(struck.get(strike) is False for strike in by[one.id])
         for one in entries
     )
 

@@ -29,7 +29,10 @@ def version(book):
 
 
 def test_down_one_and_up_again_loses_nothing(full):
+    full.keep([entry("z", job="sorrel", word="set-aside")], received_at=AT)
     jobs, entries = full.jobs(), full.entries("quince")
+    assert [one.aside for one in jobs] == [True, False]
+    moving.move(full.engine, full.where, "r3")
     moving.move(full.engine, full.where, "r2")
     assert "person" not in tables(full)
     moving.move(full.engine, full.where, "r1")

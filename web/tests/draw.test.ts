@@ -11,6 +11,7 @@ import { merged } from "../office/draw/pure/merged.ts";
 import { area, box, dist, holds, inside, meeting, rectangle, sound, turned } from "../office/draw/pure/points.ts";
 import { groundOf, settle } from "../office/draw/pure/snap.ts";
 import { cornerMoved, wallMoved, wallOf, wallSized } from "../office/draw/pure/walls.ts";
+import { roomCarried, roomLaid } from "../office/draw/pure/whole.ts";
 import { viewOfAll, WORDS_OUT_M } from "../office/draw/view.ts";
 
 const IN = 0.0254;
@@ -233,6 +234,90 @@ test("a wall is made as long as it is typed", () => {
   const ring = corners(now.rooms[0]!.polygon);
   near(dist(ring[0]!, ring[1]!), 3.2, 1e-3);
   near(corners(now.rooms[1]!.polygon)[0]![0], 3.2 + WALL_M, 1e-3);
+});
+
+test("a whole room goes with what stands in it, its cut, its way out and its door", () => {
+  let drawn = edits.fixtureAdded(two(), rectangle([1, 1], [2, 2]), "island").drawn;
+  drawn = edits.cutAdded(drawn, [[0, 2], [4, 2]]).drawn;
+  drawn = edits.cutAdded(drawn, [[3, 1], [6, 1]]).drawn;
+  const { drawn: now, changed } = roomCarried(drawn, "a", [0, -1]);
+  assert.deepEqual(changed, []);
+  assert.deepEqual(corners(now.rooms[0]!.polygon)[0], [0, -1]);
+  assert.deepEqual(now.rooms[1], drawn.rooms[1]);
+  assert.deepEqual(corners(now.fixtures[0]!.polygon)[0], [1, 0]);
+  assert.deepEqual(now.saw_cuts.map((one) => one.line), [[[0, 1], [4, 1]], [[3, 1], [6, 1]]]);
+  const [door, out] = now.openings;
+  near(out!.line[0][1], drawn.openings[1]!.line[0][1] - 1, 1e-4);
+  assert.deepEqual([out!.kind, now.exits], ["outside", drawn.exits]);
+  assert.deepEqual([door!.kind, [...door!.rooms].sort()], ["door", ["a", "b"]]);
+  near(dist(...door!.line), 0.8, 1e-3);
+  near((door!.line[0][1] + door!.line[1][1]) / 2, 0.5, 1e-3); // 1 m down, still between both rooms
+});
+
+test("a door whose other room is left behind leads outside, and is named", () => {
+  const { drawn: now, changed } = roomCarried(two(), "b", [2, 0]);
+  assert.deepEqual(changed, ["door"]);
+  const door = now.openings.find((one) => one.id === "door")!;
+  assert.deepEqual([door.kind, door.rooms], ["outside", ["b"]]);
+  assert.ok(door.line[0][0] > 5.8 && door.line[0][0] < 4 + WALL_M + 2);
+});
+
+test("an outside door that a room is laid against leads into it, and is no way out any more", () => {
+  const drawn = edits.roomAdded(two(), rectangle([0, 6], [4, 8]), "C").drawn;
+  const { drawn: now, changed } = roomCarried(drawn, "c", [0, 3 + WALL_M - 6]);
+  assert.deepEqual(changed, ["outside"]);
+  const out = now.openings.find((one) => one.id === "outside")!;
+  assert.deepEqual([out.kind, [...out.rooms].sort()], ["door", ["a", "c"]]);
+  assert.deepEqual(now.exits, []);
+});
+
+test("a room moved there and back is where it was, with doors of the same rooms", () => {
+  const drawn = two();
+  for (const by of [[0.5, -0.4], [0, 1.2], [-1, 0.25]] as Point[]) {
+    const there = roomCarried(drawn, "b", by).drawn;
+    const back = roomCarried(there, "b", [-by[0], -by[1]]).drawn;
+    assert.deepEqual(back.rooms, drawn.rooms);
+    assert.deepEqual(back.openings.map((one) => [...one.rooms].sort()), drawn.openings.map((one) => [...one.rooms].sort()));
+  }
+  assert.equal(roomCarried(drawn, "b", [0, 0]).drawn, drawn);
+  assert.equal(roomCarried(drawn, "none", [1, 0]).drawn, drawn);
+});
+
+test("a room settles a wall off its neighbour and in line with it, else on the grid", () => {
+  const drawn = edits.roomAdded(edits.roomAdded(empty(), ROOM, "A").drawn, rectangle([6, 5], [8, 7]), "B").drawn;
+  const wish = { reach: 0.1, grid: 0.05 };
+  const apart = roomLaid(drawn, "b", [-1.93, -4.96], wish);
+  near(apart.by[0], 4 + WALL_M - 6, 1e-9);
+  near(apart.by[1], -5, 1e-9);
+  assert.deepEqual([...apart.words].sort(), ["apart", "axis"]);
+  assert.equal(apart.guides.length, 2);
+  const free = roomLaid(drawn, "b", [1.234, 3.456], wish);
+  near(free.by[0], 1.25, 1e-9);
+  near(free.by[1], 3.45, 1e-9);
+  assert.deepEqual(free.words, []);
+});
+
+test("a neighbour that a room does not lie beside holds nothing off, and another storey neither", () => {
+  const drawn = edits.roomAdded(edits.roomAdded(empty(), ROOM, "A").drawn, rectangle([6, 9], [8, 11]), "B").drawn;
+  assert.ok(!roomLaid(drawn, "b", [-1.93, 0.3], { reach: 0.1, grid: 0.01 }).words.includes("apart"));
+  const above = { ...drawn, rooms: drawn.rooms.map((one) => (one.id === "a" ? { ...one, storey: "up" } : one)) };
+  assert.deepEqual(roomLaid(above, "b", [-1.93, -8.98], { reach: 0.1, grid: 0.01 }).words, []);
+});
+
+test("a slanted room settles along its own walls", () => {
+  const turn = (p: Point): Point => [0.8 * p[0] - 0.6 * p[1], 0.6 * p[0] + 0.8 * p[1]];
+  let drawn = edits.roomAdded(empty(), ROOM.map(turn), "A").drawn;
+  drawn = edits.roomAdded(drawn, rectangle([6, 0], [9, 3]).map(turn), "B").drawn;
+  const laid = roomLaid(drawn, "b", turn([-1.95, 0]), { reach: 0.1, grid: 0 });
+  near(dist(laid.by, turn([4 + WALL_M - 6, 0])), 0, 1e-3);
+});
+
+test("an arrow moves a room off what it settled on", () => {
+  const drawn = two();
+  const step = 0.0254;
+  const laid = roomLaid(drawn, "b", [step, 0], { reach: 0.45 * step, grid: 0 });
+  near(laid.by[0], step, 1e-9);
+  near(laid.by[1], 0, 1e-9);
 });
 
 test("without a room its openings, ways out and fixtures go too", () => {

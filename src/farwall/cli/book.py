@@ -54,6 +54,14 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     )
     show.add_argument("--facts", action="store_true", help="print its facts, as a job file")
     show.add_argument("--version", metavar="N", type=int, help="of the facts; else the newest")
+    for word, what in (
+        ("aside", "set a house aside: out of lists, calendar, van, lessons; nothing is erased"),
+        ("back", "bring a house back that was set aside"),
+    ):
+        moved = doing(word, what, ("ID", "of the job"))
+        moved.add_argument("--who", metavar="NAME", default="", help="who does it")
+        if word == "aside":
+            moved.add_argument("--why", metavar="TEXT", default="", help="the reason")
     doing("check", "look through the whole book; exit 1 when something is wrong with it")
     doing("backup", "copy the book while it is used", ("TO", "a new folder"))
     doing("restore", "make a new book from a backup", ("FROM", "the folder of the backup"))
@@ -78,7 +86,7 @@ def run(options: argparse.Namespace) -> int:
     """0 done, 1 when a check finds faults; raises `Refused` when the book cannot be used."""
     from farwall.store.address import address, insist_there, is_there
 
-    if options.doing in {"check", "show", "backup", "out"}:
+    if options.doing in {"check", "show", "backup", "out", "aside", "back"}:
         insist_there(options.book, files=options.files)
     if options.doing is None:
         where = address(options.book, files=options.files)
@@ -94,6 +102,8 @@ def run(options: argparse.Namespace) -> int:
         None: _list,
         "add": _add,
         "show": _show,
+        "aside": _aside,
+        "back": _back,
         "backup": lambda book, told: _moved(book, told, book.backup, "is backed up to"),
         "out": lambda book, told: _moved(book, told, book.out, "is written to"),
         "in": lambda book, told: _moved(book, told, book.take_in, "is filled from"),
@@ -120,7 +130,7 @@ def _listed(shown: str, jobs: Sequence[JobLine], options: argparse.Namespace) ->
 
 
 def _job_line(one: JobLine, wide: int) -> str:
-    state = "closed" if one.closed else "open"
+    state = "aside" if one.aside else "closed" if one.closed else "open"
     counts = f"{one.versions:>5}  {one.entries:>7}"
     return (
         f"{one.id:<{wide}}  {counts}  {one.latest_at:<{_MOMENT}}  {state:<6}  {one.name}".rstrip()
@@ -178,6 +188,18 @@ def _show(book: Book, options: argparse.Namespace) -> int:
         print(_entry_line(kept))
     print(f"{len(entries)} {'entry' if len(entries) == 1 else 'entries'}.")
     return _DONE
+
+
+def _aside(book: Book, options: argparse.Namespace) -> int:
+    from farwall.cli.book_aside import aside
+
+    return aside(book, options)
+
+
+def _back(book: Book, options: argparse.Namespace) -> int:
+    from farwall.cli.book_aside import back
+
+    return back(book, options)
 
 
 def _entry_line(kept: Kept) -> str:

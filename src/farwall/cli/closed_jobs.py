@@ -38,13 +38,13 @@ def closed_in(folders: Sequence[Path]) -> list[ClosedJob]:
 
 
 def closed_in_book(book: str) -> Iterator[ClosedJob | str]:
-    """Every job of a book that was handed over; in words where one cannot be told."""
+    """Every job of a book handed over and not set aside; in words where one cannot be told."""
     from farwall.store.address import insist_there
     from farwall.store.book import Book
 
     insist_there(book)
     with Book.open(book) as opened:
-        ids = [line.id for line in opened.jobs() if line.closed]
+        ids = [line.id for line in opened.in_hand() if line.closed]
     for job in ids:
         try:
             yield closed_at(job, book)

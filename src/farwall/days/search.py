@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from farwall.days.columns import Column, crew_change
-from farwall.days.nouns import Question
+from farwall.days.nouns import House, Question
 from farwall.days.vans import Van, Way
 from farwall.nouns import dataclass
 
@@ -97,13 +97,17 @@ def cost_of(choices: Choices) -> float:
     return sum(choice.cost_days for choice in choices.values())
 
 
+def due_at(house: House) -> int:
+    """The day on which a house is due, counted from 0; far behind all others where none is told."""
+    return 10**6 if house.due_day is None else house.due_day
+
+
 def first_answer(search: Search) -> Choices | None:
     """The best of a few simple orders: by due day, by free day, short houses first."""
     houses = search.question.houses
-    late = 10**6
     orders = [
         sorted(search.ways, key=lambda n: (houses[n].free_from_day, houses[n].area_m2)),
-        sorted(search.ways, key=lambda n: (houses[n].due_day or late, houses[n].free_from_day)),
+        sorted(search.ways, key=lambda n: (due_at(houses[n]), houses[n].free_from_day)),
         sorted(search.ways, key=lambda n: (houses[n].area_m2, houses[n].free_from_day)),
     ]
     answers = [found for order in orders if (found := search.filled(order, {})) is not None]

@@ -10,10 +10,13 @@ from farwall.facts.log_colour import COLOUR_WORDS, OF_A_SAMPLE
 from farwall.facts.log_money import MONEY_WORDS
 from farwall.facts.log_word import Carried, Kind, Word
 
-__all__ = ["TISSUE", "WASTE_WAYS", "WORDS", "Carried", "Kind", "Word"]
+__all__ = ["SET_ASIDE", "TISSUE", "WASTE_WAYS", "WORDS", "Carried", "Kind", "Word"]
 
 TISSUE = ("hangs straight", "stirs", "leans", "flutters", "streams")
 """What a strip of tissue held a hand over the floor does; `air.beside` has the air of each."""
+
+SET_ASIDE = "set-aside"
+"""The word by which a house leaves all lists; struck, it is back."""
 
 WASTE_WAYS = ("kept in the drum", "sewer", "hauled", "treatment works")
 """Where the water of a drum is or goes; a storm drain, soil or a septic tank are no ways."""
@@ -185,6 +188,8 @@ WORDS: dict[str, Word] = {
             Carried("entry", "entry", "the entry that was wrong"),
         ), (_WHY,)),
         Word("handed-over", "the house was handed over; the job is closed", (), (_NOTE,)),
+        Word(SET_ASIDE, "the house is set aside: out of lists, calendar and van, nothing erased", (
+        ), (_WHY,)),
         Word("called-back", "the client called after hand-over", (
             Carried("what", "text", "what for"),
         ), (

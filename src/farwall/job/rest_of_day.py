@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import datetime
 from functools import cached_property
-from math import inf
 
 from farwall.facts.numbered import numbered
 from farwall.facts.plan import Field, Plan
@@ -73,7 +72,7 @@ class RestOfDay:
         planned = first_min([field for field in own if field.id not in back] or own)
         begins = max(self._begins(before, fields, planned), self.state.at_min)
         begins = self._in_the_light(begins, planned, last_min(own) - first_min(own))
-        still_closed = any((room.until_min or inf) > begins for room in self.closed)
+        still_closed = any(is_closed_at(room.until_min, begins) for room in self.closed)
         same_sun = begins == planned or self.plan.sun is None  # else it is held to another hour's
         if not skipped and not still_closed and not back and same_sun and self._same_crew(own):
             return Remains(tuple(moved(field, begins - planned) for field in own), (), {})
@@ -120,3 +119,8 @@ class RestOfDay:
         if was + dry <= planned + _ROUNDED_MIN:
             return round(ended + dry, 1)
         return max(planned, planned + ended - was)  # the plan itself did not wait so long
+
+
+def is_closed_at(until_min: float | None, at_min: float) -> bool:
+    """Whether a room closed until then (None: nobody said until when) is closed at a minute."""
+    return until_min is None or until_min > at_min

@@ -105,13 +105,12 @@ def _with_times(
             begun = min(begun, so_far.at_min)
             found[band.id] = _at_times(band, begun, max(begun + lasts, so_far.at_min))
             continue
-        if start is None and end is None:
-            start, end = squeeze(band.start_min), squeeze(band.end_min)
-        elif start is None:
-            start = (end or 0.0) - lasts
-        elif end is None:
-            end = min(start + lasts, so_far.at_min)
-        found[band.id] = _at_times(band, start, end or start)
+        if end is not None:  # which may be 0: done as the day began
+            found[band.id] = _at_times(band, end - lasts if start is None else start, end)
+        elif start is not None:
+            found[band.id] = _at_times(band, start, min(start + lasts, so_far.at_min))
+        else:
+            found[band.id] = _at_times(band, squeeze(band.start_min), squeeze(band.end_min))
     return found
 
 

@@ -9,7 +9,7 @@ argument: nothing here looks at a clock.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from datetime import UTC, date, datetime, timedelta
 from typing import Any
 
@@ -22,23 +22,27 @@ _LOCKED = (
 _Event = list[tuple[str, str]]
 
 
-def calendar_file(told: Mapping[str, Any], *, stamp: datetime, earlier: str = "") -> str:
+def calendar_file(
+    told: Mapping[str, Any], *, stamp: datetime, earlier: str = "", gone: Iterable[str] = ()
+) -> str:
     """The text of the file, lines folded at 75 octets and ended by CRLF.
 
     told: a calendar document. stamp: DTSTAMP of what is new or changed (with
-    offset). earlier: the file as it was; its events are replaced or kept.
+    offset). earlier: the file as it was; its events are replaced or kept. gone: ids of houses that
+    are no more in hand; their events are cancelled.
     """
     old = {_uid(event): event for event in _events(earlier)}
     new = {_uid(event): event for house in told["houses"] for event in _house_events(house)}
-    own = tuple(f"{_plain(house['id'])}." for house in told["houses"])
+    mine = [*(house["id"] for house in told["houses"]), *gone]
+    own = tuple(f"{_plain(one)}." for one in mine)
     lines = ["BEGIN:VCALENDAR", "VERSION:2.0", f"PRODID:{PRODUCT}", "CALSCALE:GREGORIAN",
              "METHOD:PUBLISH"]  # fmt: skip
     for uid, event in new.items():
         lines += _written(_renewed(event, old.get(uid), stamp))
     for uid, event in old.items():
         if uid not in new:
-            gone = uid.startswith(own) and ("STATUS", "CANCELLED") not in event
-            lines += _written(_cancelled(event, stamp) if gone else event)
+            over = uid.startswith(own) and ("STATUS", "CANCELLED") not in event
+            lines += _written(_cancelled(event, stamp) if over else event)
     lines.append("END:VCALENDAR")
     return "".join(f"{folded(line)}\r\n" for line in lines)
 

@@ -169,6 +169,10 @@ class Book:
                 wanted = wanted.where(LINE.c.number < number)
             return [lines.line_values(row) for row in connection.execute(wanted)]
 
+    def in_hand(self) -> list[JobLine]:
+        """The jobs that are not set aside, the one that came last first."""
+        return [one for one in self.jobs() if not one.aside]
+
     def starts_at(self, job_ids: Sequence[str]) -> dict[str, str]:
         """When the newest facts of each of these jobs say that it begins; empty where they do not.
 

@@ -152,10 +152,9 @@ class Check:
         due = {line["job"]: line for line in counted(self.connection)}
         found = {row.job: dict(row._mapping) for row in self.connection.execute(select(LINE))}
         for job in sorted(due.keys() | found.keys()):
-            if due.get(job) != {
-                **found.get(job, {}),
-                "closed": bool(found.get(job, {}).get("closed")),
-            }:
+            line = found.get(job, {})
+            flags = {key: bool(line.get(key)) for key in ("closed", "aside")}
+            if due.get(job) != {**line, **flags}:
                 what = "Its line in the list is not what its facts and entries come to."
                 self.fault("line", f"job {job}", f"{what} {_BACKUP}")
             if job in due and not due[job]["versions"]:

@@ -1,6 +1,6 @@
 """The line of each job in the list: reckoned from its facts and entries, kept so that it is fast.
 
-`closed` asks only for the words `handed-over` and `struck`.
+`closed` and `aside` ask only for the words `handed-over`, `set-aside` and `struck`.
 """
 
 from __future__ import annotations
@@ -8,13 +8,16 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from sqlalchemy import Connection, func, insert, select, update
+from sqlalchemy import Connection, delete, func, insert, select, update
 
+from farwall.facts.log_words import SET_ASIDE
 from farwall.store.canonical import instant, values
 from farwall.store.nouns import JobLine
 from farwall.store.tables import ENTRY, FACTS, JOB, LINE
 
-_CLOSING = ("handed-over", "struck")
+_SAYS = {"closed": "handed-over", "aside": SET_ASIDE}
+"""What a line says of a house, and the word that makes it so until it is struck."""
+_CLOSING = (*_SAYS.values(), "struck")
 
 
 def line_values(line: Any) -> JobLine:
@@ -27,6 +30,7 @@ def line_values(line: Any) -> JobLine:
         entries=line.entries,
         latest_at=line.latest_at,
         closed=bool(line.closed),
+        aside=bool(line.aside),
     )
 
 
@@ -37,8 +41,10 @@ def later(one: str, other: str) -> str:
     return other if instant(other) > instant(one) else one
 
 
-def is_closed(bodies: Sequence[str]) -> bool:
-    """Closed by these entries of one job, given as canonical JSON in any order?
+def says(bodies: Sequence[str], word: str) -> bool:
+    """Is there an entry of this word that is not struck, among these of one job, in any order?
+
+    bodies: canonical JSON, strikes among them.
 
     A strike counts when every strike of it is struck itself; so a ring of strikes, and one that
     strikes itself, count for nothing.
@@ -58,11 +64,16 @@ def is_closed(bodies: Sequence[str]) -> bool:
         if now == struck:
             break
         struck = now
-    return any(one["word"] == "handed-over" and one["id"] not in struck for one in found)
+    return any(one["word"] == word and one["id"] not in struck for one in found)
+
+
+def said_by(bodies: Sequence[str]) -> dict[str, bool]:
+    """`closed` and `aside`, by these entries of one job."""
+    return {key: says(bodies, word) for key, word in _SAYS.items()}
 
 
 def closing_bodies(connection: Connection, job: str) -> list[str]:
-    """The entries of a job that may close it or open it again."""
+    """The entries of a job that may close it, set it aside, or take either back."""
     wanted = (
         select(ENTRY.c.body)
         .where(ENTRY.c.job == job, ENTRY.c.word.in_(_CLOSING))
@@ -79,7 +90,7 @@ def add_entries(connection: Connection, job: str, words: Sequence[str], received
         "latest_at": later(line.latest_at, received_at),
     }
     if set(words) & set(_CLOSING):
-        told["closed"] = is_closed(closing_bodies(connection, job))
+        told |= said_by(closing_bodies(connection, job))
     connection.execute(update(LINE).where(LINE.c.job == job).values(told))
 
 
@@ -89,7 +100,7 @@ def add_version(connection: Connection, job: str, number: int, version: int, fac
     told = {"name": facts["name"], "versions": version}
     if line is None:
         first = {"job": job, "number": number, "entries": 0, "latest_at": facts["at"]}
-        connection.execute(insert(LINE).values(closed=False, **first, **told))
+        connection.execute(insert(LINE).values(closed=False, aside=False, **first, **told))
         return
     told["latest_at"] = later(line.latest_at, facts["at"])
     connection.execute(update(LINE).where(LINE.c.job == job).values(told))
@@ -100,7 +111,7 @@ def counted(connection: Connection) -> list[dict[str, Any]]:
     lines: dict[str, dict[str, Any]] = {}
     for job in connection.execute(select(JOB).order_by(JOB.c.number)):
         lines[job.id] = {"job": job.id, "number": job.number, "name": "", "versions": 0}
-        lines[job.id] |= {"entries": 0, "latest_at": "", "closed": False}
+        lines[job.id] |= {"entries": 0, "latest_at": "", "closed": False, "aside": False}
     versions = select(FACTS.c.job, FACTS.c.version, FACTS.c.name, FACTS.c.at)
     for one in connection.execute(versions.order_by(FACTS.c.job, FACTS.c.version)):
         if line := lines.get(one.job):
@@ -112,14 +123,15 @@ def counted(connection: Connection) -> list[dict[str, Any]]:
             line["entries"] += one.many
             line["latest_at"] = later(line["latest_at"], one.received_at)
     for job in connection.scalars(
-        select(ENTRY.c.job).where(ENTRY.c.word == "handed-over").distinct()
+        select(ENTRY.c.job).where(ENTRY.c.word.in_(_SAYS.values())).distinct()
     ):
         if line := lines.get(job):
-            line["closed"] = is_closed(closing_bodies(connection, job))
+            line |= said_by(closing_bodies(connection, job))
     return list(lines.values())
 
 
 def count_again(connection: Connection) -> None:
-    """Fill the empty table of lines."""
+    """Count the table of lines anew."""
+    connection.execute(delete(LINE))
     if lines := counted(connection):
         connection.execute(insert(LINE), lines)

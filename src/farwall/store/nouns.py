@@ -23,7 +23,7 @@ class JobLine:
 
     number: counts jobs in the order in which they came into the book · versions: of its facts ·
     entries: in its log · latest_at: when the book last took something for it, by its own clock,
-    ISO 8601 · closed: handed over, and that entry is not struck.
+    ISO 8601 · closed: handed over, and that entry is not struck · aside: set aside, likewise.
     """
 
     id: str
@@ -33,6 +33,7 @@ class JobLine:
     entries: int
     latest_at: str
     closed: bool
+    aside: bool = False
 
 
 @dataclass(frozen=True)

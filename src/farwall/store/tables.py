@@ -89,6 +89,7 @@ LINE = Table(
     Column("entries", WHOLE, nullable=False),
     Column("latest_at", Text, nullable=False),
     Column("closed", Boolean, nullable=False),
+    Column("aside", Boolean, nullable=False),
 )
 PERSON = Table(
     "person",

@@ -61,7 +61,14 @@ FACTS = {
     "properties": {"facts": ANY, "who": TEXT, "name": TEXT},
 }
 _LINE = thing(
-    id=TEXT, number=COUNT, name=TEXT, versions=COUNT, entries=COUNT, latest_at=MOMENT, closed=FLAG
+    id=TEXT,
+    number=COUNT,
+    name=TEXT,
+    versions=COUNT,
+    entries=COUNT,
+    latest_at=MOMENT,
+    closed=FLAG,
+    aside=FLAG,
 )
 _VERSION = thing(version=COUNT, who=TEXT, at=MOMENT, name=TEXT)
 _KEPT = thing(place=COUNT, received_at=MOMENT, entry=ANY)

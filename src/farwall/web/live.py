@@ -61,12 +61,14 @@ class Live:
     def now(self, job: str) -> Json:
         """What to do now, with what is to be read aloud. Raises NoSuchJob, NotPlanned."""
         from farwall.facts.plain import plain
+        from farwall.job.aside import of_the_floor
         from farwall.job.live import again, now
         from farwall.job.live.say import said_now
         from farwall.job.story import story
 
         found = self.jobs.planned(job)
-        kept = self.door.book.entries(job)
+        every = self.door.book.entries(job)
+        kept = of_the_floor(every)
         told = story(found.plan, kept)
         clock = self.door.clock()
         at_min, past = minute_of(found.plan, kept, clock), is_past(found.plan, clock)
@@ -76,7 +78,7 @@ class Live:
         said = said_now(found.plan, then, again=holds.says, past=past,
                         handed_over=told.last("handed-over") is not None)  # fmt: skip
         rest = self.door.book.document(REST, job)
-        place = max((one.place for one in kept), default=0)
+        place = max((one.place for one in every), default=0)
         return {
             "place": place,
             "now": plain(then),

@@ -14,6 +14,7 @@ from farwall.facts.job import Job
 from farwall.facts.lessons import Lessons
 from farwall.facts.log import Kept
 from farwall.facts.plan import Plan
+from farwall.job.aside import of_the_floor
 from farwall.nouns import dataclass
 from farwall.readers.kept_json import kept_to_dict
 from farwall.store.book import Book
@@ -86,8 +87,8 @@ class LiveJobs:
 
     def lay_anew(self, job: str, *, clock: datetime) -> Made:
         """Lay the rest of a job's day anew from all that was entered, and keep it; slow."""
-        found, kept = self.planned(job), self.book.entries(job)
-        place = max((one.place for one in kept), default=0)
+        found, every = self.planned(job), self.book.entries(job)
+        place, kept = max((one.place for one in every), default=0), of_the_floor(every)
         document = self.book.document(PLAN, job) or {}
         told = [kept_to_dict(one) for one in kept]
         at_min = minute_of(found.plan, kept, clock)

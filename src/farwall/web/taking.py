@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Any
 from farwall.errors import Mistake, Refused
 from farwall.facts.log import Entry
 from farwall.facts.log_money import OFFICE_WORDS
+from farwall.facts.log_words import SET_ASIDE
 from farwall.nouns import dataclass
 
 if TYPE_CHECKING:
@@ -19,7 +20,12 @@ MOST_AT_ONCE = 1000
 CLOCK_STEP_S = 5.0
 """A clock that is off by less is not told anew: the way of a message takes as long."""
 _ABOUT = "This is no offer of entries."
-_NOT_YOURS = "what was agreed, invoiced and paid is entered by a lead or the office: ask one."
+_MONEY = "what was agreed, invoiced and paid is entered by a lead or the office: ask one."
+_NOT_YOURS = {
+    **dict.fromkeys(OFFICE_WORDS, _MONEY),
+    SET_ASIDE: "a house is set aside by a lead or the office: ask one.",
+}
+"""Words that a helper may not enter, and what is said of them."""
 
 
 @dataclass(frozen=True)
@@ -49,7 +55,8 @@ class Answer:
 class Offer:
     """Entries of one device with its clock as it sent them; values that may be anything.
 
-    money: whether who offers them may tell what was agreed, invoiced and paid.
+    money: whether who offers them may tell what was agreed, invoiced and paid, and set a house
+    aside.
     """
 
     device: str
@@ -95,8 +102,9 @@ def take(book: Book, offer: Offer, *, received_at: str) -> Answer:
     """
     good, turned = _judged(offer.entries)
     if not offer.money:
-        turned += [Turned(one.id, (_NOT_YOURS,)) for one in good if one.word in OFFICE_WORDS]
-        good = [one for one in good if one.word not in OFFICE_WORDS]
+        turned += [Turned(one.id, (_NOT_YOURS[one.word],)) for one in good
+                   if one.word in _NOT_YOURS]  # fmt: skip
+        good = [one for one in good if one.word not in _NOT_YOURS]
     clocks = {(offer.device, offer.era): _off_s(offer.sent_at, received_at)}
     new, known, late = _kept(book, good, received_at, clocks)
     return Answer(new, known, tuple(turned + late), book.last_place(), received_at)

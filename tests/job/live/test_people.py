@@ -46,6 +46,17 @@ def test_the_next_look_is_called_for_while_somebody_sprays_by_hand():
     assert alarm(at(log, 16.1), "look in")[0][0] == 27.0
 
 
+def test_a_look_at_the_very_start_of_the_plan_counts():
+    """Sprayed from 10 min before the planned start, looked in at minute 0: the next at 15."""
+    log = Log(PLAN)
+    log("field-started", -10.0, field="first.1")
+    log("looked-in", 0.0, person="Ada", by="Cy")
+    log("field-done", 4.0, field="first.1")
+    log("field-started", 4.5, field="first.2")
+    assert alarm(at(log, 5.5), "look in") == [(15.0, "look in on Ada, and enter looked-in")]
+    assert "look in" not in rules(at(log, 6.0))
+
+
 def test_nobody_is_looked_in_on_before_after_and_long_after_the_last_entry():
     assert alarm(at(Log(PLAN), 10.0), "look in") == []
     assert alarm(at(spraying(), 47.0), "look in") == []

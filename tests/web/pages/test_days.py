@@ -136,6 +136,40 @@ def test_the_calendar_file_doubles_nothing_and_renews_what_moved(office):
     assert b"SEQUENCE:1\r\n" in renewed
 
 
+def test_a_house_set_aside_is_in_no_calendar_and_its_events_are_cancelled(office):
+    ask(office, "elm", "fir")
+    before = office.get("/days/farwall.ics").content
+    assert b"STATUS:CANCELLED" not in before
+    office.post("/houses/elm/aside", data={"do": "aside"})
+    text = office.get("/days").text
+    assert "Elm Row" not in text
+    assert "Fir Row" in text
+    after = office.get("/days/farwall.ics").content
+    elm = before.count(b"UID:elm.")
+    assert elm > 3
+    assert after.count(b"UID:elm.") == elm
+    assert after.count(b"STATUS:CANCELLED") == elm
+    ask(office, "fir")
+    assert office.get("/days/farwall.ics").content.count(b"STATUS:CANCELLED") == elm
+
+
+def test_many_houses_are_folded_and_found_by_name(office):
+    for n in range(20):
+        office.put(facts_of("elm") | {"id": f"more-{n}"}, name=f"More {n}")
+    text = office.get("/days").text
+    assert faults_of_html(text) == []
+    shown, folded = text.split('<details class="more-rows">')
+    assert shown.count('name="house" value=') == 12 + 1  # and the blank of the search
+    assert "12 of 23 houses are shown" in folded
+    sought = office.get("/days?house=fir+row").text
+    shown, folded = sought.split('<details class="more-rows">')
+    assert 'name="house" value="fir"' in shown
+    assert shown.count('type="checkbox" name="house"') == 1
+    assert folded.count('type="checkbox" name="house"') == 22  # none is lost to the form
+    assert folded.count(" checked") == text.count(" checked") - shown.count(" checked")
+    assert "12 of them are chosen" in folded or "11 of them are chosen" in folded
+
+
 def test_a_house_that_fits_nowhere_says_why_and_the_others_are_placed(office):
     wide = facts_of("barn")
     for room in wide["floor"]["rooms"]:

@@ -95,6 +95,48 @@ def test_by_mouse_with_an_undo_to_the_beginning(served, browser):
     board.planned()
 
 
+def test_a_whole_room_is_moved_by_its_name_from_inside_and_by_the_arrows(served, browser):
+    board = Board(browser, served, "Whole", first=("4 m", "3 m"))
+    page = board.page
+
+    def drag(start, end):
+        page.mouse.move(*board.at(*start))
+        page.mouse.down()
+        page.mouse.move(*board.at(*end), steps=4)
+        page.mouse.up()
+
+    def lies():
+        """Where the second room's floor begins and ends [m]."""
+        d = page.locator("#floor-drawing .floors path").nth(1).get_attribute("d")
+        numbers = [float(one) / 100 for one in re.findall(r"-?\d+(?:\.\d+)?", d)]
+        return min(numbers[::2]), max(numbers[::2]), -max(numbers[1::2]), -min(numbers[1::2])
+
+    board.tool("Room")
+    drag((4.114, 0.01), (6.0, 2.0))
+    board.tool("Opening")
+    page.mouse.click(*board.at(4.05, 1.0))
+    board.tool("Pick and move")
+    page.keyboard.press("Escape")
+    was = lies()
+    drag((5.6, 0.4), (5.6, 0.9))  # inside, and not in hand: the floor is shifted
+    assert lies() == was
+    drag(((was[0] + was[1]) / 2, 1.0), ((was[0] + was[1]) / 2 + 0.01, 1.5))  # by its name
+    page.get_by_text("The room was moved, with its openings").wait_for()
+    moved = lies()
+    assert moved[0] == pytest.approx(was[0], abs=2e-3)  # still a wall off its neighbour
+    assert moved[2] == pytest.approx(was[2] + 0.5, abs=0.06)
+    drag((5.6, moved[2] + 0.4), (6.6, moved[2] + 0.4))  # from inside, for it is in hand
+    page.get_by_text("Look at what leads elsewhere now: Outside door").wait_for()
+    away = lies()
+    assert away[0] == pytest.approx(moved[0] + 1.0, abs=0.06)
+    page.keyboard.press("ArrowUp")
+    assert lies()[2] > away[2]
+    for _ in range(3):
+        page.keyboard.press("Control+z")
+    assert lies() == was
+    assert board.complaints == []
+
+
 def test_by_finger_on_a_phone_and_the_page_stays(served, browser):
     phone = {"viewport": {"width": 390, "height": 780}, "has_touch": True, "is_mobile": True}
     board = Board(browser, served, "Finger", first=("4 m", "3 m"), **phone)

@@ -6,6 +6,8 @@ import xml.etree.ElementTree as ET
 import pytest
 from tests.web.pages.office import Office, faults_of_html, two_rooms
 
+from farwall.web.pages.fact_form import FactForm, over_newest
+
 MARKUP = '<script>alert("x")</script>&'
 
 
@@ -219,6 +221,27 @@ def test_facts_that_somebody_else_changed_meanwhile_are_not_written_over(own):
     assert answer.status_code == 422
     assert "somebody else" in answer.text
     assert len(own.book.versions("two")) == 2
+
+
+def test_two_who_try_other_facts_at_once_lose_nothing(own):
+    own.post("/houses/two/facts", data=form(start="09:30", helper="yes"))
+    answer = own.post("/houses/two/facts", data=form(start="07:00", sprayers="2"))
+    assert answer.status_code == 422
+    assert faults_of_html(answer.text) == []
+    assert "Start: Somebody else put 09:30 here meanwhile" in answer.text
+    assert 'name="version" value="2"' in answer.text
+    assert 'name="helper" value="yes" checked' in answer.text  # theirs
+    assert 'name="sprayers" value="2" checked' in answer.text  # mine
+    assert 'name="start" value="07:00"' in answer.text
+
+
+def test_a_band_typed_in_inches_is_told_in_the_centimetres_of_the_newest_facts():
+    us = FactForm(1, "us", "no", "1", "2026-06-08", "08:00", "43.3")
+    metric = FactForm(2, "metric", "no", "1", "2026-06-08", "08:00", "110")
+    assert over_newest(us, metric, {"band": "40"})[0].band == "101.6"
+    assert over_newest(us, metric, {"band": "43.3"})[0].band == "110"
+    assert over_newest(us, metric, {"band": "wide"})[0].band == "wide"
+    assert over_newest(metric, us, {"band": "101.6"})[0].band == "40"
 
 
 def test_what_was_entered_on_the_slab_is_told_in_the_office(own):

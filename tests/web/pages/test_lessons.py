@@ -123,6 +123,16 @@ def test_what_the_book_teaches_is_what_the_command_learns_from_it(office, capsys
     assert "hours to coat" in text
 
 
+def test_a_closed_house_that_is_set_aside_teaches_nothing(office):
+    closed_house(office)
+    office.post("/houses/two/aside", data={"do": "aside"})
+    office.post("/lessons/learn")
+    assert kept_lessons(office.book).jobs == 0
+    office.post("/houses/two/aside", data={"do": "back"})
+    office.post("/lessons/learn")
+    assert kept_lessons(office.book).jobs == 1
+
+
 def test_forgetting_and_leaving_out_are_learned_again_and_kept(office):
     closed_house(office)
     office.post("/lessons/switch", data={"name": "x"})

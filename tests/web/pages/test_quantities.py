@@ -130,6 +130,29 @@ def test_who_types_into_older_facts_is_told_so(office):
     assert "somebody else has changed the facts" in answer.text
 
 
+def test_two_who_switch_and_tell_at_once_lose_nothing(office):
+    text = office.get(FORM).text
+    was = _form_of(text)
+    bags, tape, film = (_number(text, one) for one in ("bags", "tape", "film"))
+    theirs = was | {f"own.{bags}": "7", f"own.{tape}": "50", "person_days": "3"}
+    assert office.post(FORM, data=theirs).status_code == 303
+    mine = was | {f"own.{tape}": "80"}
+    del mine[f"on.{film}"]
+    late = office.post(FORM, data=mine)
+    assert late.status_code == 422
+    assert faults_of_html(late.text) == []
+    assert "Somebody else put 50 here meanwhile" in late.text
+    again = _form_of(late.text)
+    assert again["version"] == "2"
+    assert (again[f"own.{bags}"], again[f"own.{tape}"], again["person_days"]) == ("7", "80", "3")
+    assert f"on.{film}" not in again
+    assert office.post(FORM, data=again).status_code == 303
+    told = office.book.facts("two")["supplies"]
+    assert told["amounts"]["bags"] == 7
+    assert told["left_out"] == ["film"]
+    assert told["person_days"] == 3
+
+
 def test_lines_that_are_not_in_the_list_now_keep_their_switch(office):
     office.put(two_rooms(supplies={"left_out": ["paper"], "amounts": {"paper": 3}}), name="Two")
     text = office.get(FORM).text

@@ -88,6 +88,26 @@ def test_refused_or_told_into_an_older_page_nothing_is_kept(office):
     assert "somebody else has changed" in late.text
 
 
+def test_two_who_tell_the_firm_at_once_lose_nothing(office):
+    page = office.get("/settings").text
+    was = {"version": version(page), "crew.helper": "", "tools.tank_l": "", "stains.0.name": ""}
+    office.post("/settings/firm", data=was | {"tools.tank_l": "3", "stains.0.name": "walnut"})
+    mine = was | {"stains.0.name": "umber", "crew.helper": "yes"}
+    late = office.post("/settings/firm", data=mine)
+    assert late.status_code == 422
+    assert faults_of_html(late.text) == []
+    assert "Somebody else put walnut here meanwhile" in late.text
+    for stands in ('value="3"', 'value="umber"'):  # theirs beside mine
+        assert stands in late.text
+    again = {"version": version(late.text), "crew.helper": "yes", "tools.tank_l": "3",
+             "stains.0.name": "umber"}  # fmt: skip
+    assert office.post("/settings/firm", data=again).status_code == 303
+    told = office.book.document(NEW_HOUSES, FIRM)
+    assert told["crew"]["helper"] is True
+    assert told["tools"]["tank_l"] == pytest.approx(11.356, abs=1e-3)
+    assert told["stains"][0]["name"] == "umber"
+
+
 @pytest.mark.parametrize(
     ("now", "starts"),
     [

@@ -59,6 +59,21 @@ def test_an_empty_van_says_so_and_offers_two_forms(office):
         assert f'action="/van/{new}"' in form_
 
 
+def test_a_dozen_houses_are_offered_of_how_many_and_the_others_are_found_by_name(office):
+    for n in range(20):
+        office.put(two_rooms() | {"id": f"more-{n}"}, name=f"Möre {n}")
+    text = office.get("/van").text
+    assert faults_of_html(text) == []
+    assert text.count('href="/van?for=') == 12
+    assert "12 of 21 houses" in text
+    found = office.get("/van?house=more-7").text
+    assert faults_of_html(found) == []
+    assert re.findall(r'href="/van\?for=([^"]+)"', found) == ["more-7"]
+    none = office.get("/van?house=nowhere").text
+    assert faults_of_html(none) == []
+    assert "No house is so." in none
+
+
 def test_the_page_says_what_the_command_says_of_its_state(filled, capsys):
     main(["van", str(VAN)])
     text = unescaped(filled.get("/van").text)
@@ -159,6 +174,22 @@ def test_a_form_made_before_somebody_else_changed_the_van_is_not_taken(filled):
     assert answer.status_code == 422
     assert "somebody else has changed the van" in answer.text
     assert [one.id for one in now(filled).sprayers] == ["blue", "old white"]
+
+
+def test_two_who_change_one_sprayer_at_once_lose_nothing(filled):
+    page = filled.get("/van?edit=blue").text
+    names = ("seen", "was", "id", "tank", "tip", "uses", "seals_at", "unsound")
+    was = {key: re.search(rf'name="{key}" [^>]*value="([^"]*)"|name="{key}" value="([^"]*)"', page)
+           for key in names}  # fmt: skip
+    was = {key: next(filter(None, one.groups()), "") for key, one in was.items()}
+    was |= {"kind": now(filled).sprayers[0].kind, "flow": ""}
+    assert filled.post("/van/sprayer", data=was | {"uses": "9", "tip": "T"}).status_code == 303
+    late = filled.post("/van/sprayer", data=was | {"tip": "U", "unsound": "drips"})
+    assert late.status_code == 422
+    assert faults_of_html(late.text) == []
+    assert "Tip: Somebody else put T here meanwhile" in late.text
+    for name, stands in (("uses", "9"), ("tip", "U"), ("unsound", "drips")):
+        assert re.search(rf'name="{name}" [^>]*value="{stands}"', late.text), name
 
 
 def test_what_a_closed_job_used_is_asked_taken_off_once_and_as_the_command_does(

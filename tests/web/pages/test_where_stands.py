@@ -7,7 +7,7 @@ import pytest
 from farwall.facts.log import Entry
 from farwall.store.book import Book
 from farwall.web.live_jobs import OF
-from farwall.web.pages.where_stands import WhereStands, plainly, progress_of
+from farwall.web.pages.where_stands import FILTERS, WhereStands, plainly, progress_of
 
 AT = "2026-06-08T08:00:00+00:00"
 TODAY = date(2026, 6, 8)
@@ -54,6 +54,28 @@ def test_a_house_goes_from_to_plan_to_handed_over(book, stands):
     assert word(stands) == "work"
     entered(book, "handed-over")
     assert word(stands) == "done"
+
+
+def test_a_house_set_aside_passes_no_filter_but_its_own(book, stands):
+    planned(book)
+    entered(book, "day-started", "set-aside")
+    found = stands.all()[0]
+    assert found.word == "aside"
+    assert [one for one in ("", *FILTERS) if found.passes(one, TODAY)] == ["aside"]
+    entered(book, "struck", entry="e-2")
+    assert stands.all()[0].word == "work"
+
+
+def test_a_house_on_whose_floor_somebody_goes_on_is_listed_though_it_was_set_aside(book, stands):
+    planned(book)
+    entered(book, "day-started", "set-aside")
+    assert stands.all()[0].word == "aside"
+    entered(book, "note")
+    assert stands.all()[0].word == "aside"
+    entered(book, "band-done")  # a phone was on the way
+    found = stands.all()[0]
+    assert found.word == "work"
+    assert found.passes("", TODAY)
 
 
 def test_changed_facts_a_no_or_no_day_mean_to_plan(book, stands):

@@ -4,7 +4,7 @@ import { merged } from "./pure/merged.ts";
 import { ages } from "./board.ts";
 import { type Fault, given, here, htmlOf, w } from "./page.ts";
 import { setFaults } from "./findings.ts";
-import { named } from "./sheet.ts";
+import { named } from "./names.ts";
 import { store } from "./store.ts";
 
 interface Told {

@@ -112,6 +112,17 @@ function setRoom([wall, floor, name, age]: Parts, room: Room): void {
   if (age) fit(age, ring, age.textContent ?? "", AGE_PX);
 }
 
+/** The room whose name stands at a place of the screen [px]; null where none does. */
+export function nameAt(x: number, y: number, reach_px: number): string | null {
+  for (const id of byName.rooms.keys()) {
+    const name = shown.get(`rooms/${id}`)?.[2];
+    if (!name || name.classList.contains("no-room")) continue;
+    const { left, right, top, bottom } = name.getBoundingClientRect();
+    if (x > left - reach_px && x < right + reach_px && y > top - reach_px && y < bottom + reach_px) return id;
+  }
+  return null;
+}
+
 const NAME_PX = 18;
 const AGE_PX = 46;
 /** A name that does not fit its room is left out; the list has it. */

@@ -1,11 +1,13 @@
-// What is dragged: a corner, a wall, an opening along its wall, a fixture, a cut.
+// What is dragged: a room, a corner, a wall, an opening along its wall, a fixture, a cut.
 import { gridOf, lengthTold } from "./pure/lengths.ts";
 import { corners, type Drawn, type Line, type Picked, type Point } from "./pure/nouns.ts";
 import { cutMoved, fixtureMoved, openingSlid } from "./pure/edits.ts";
 import { add, cross, dist, dot, middle, outward, sub, times, unit, walls } from "./pure/points.ts";
 import { type Ground, groundOf, settle } from "./pure/snap.ts";
 import { cornerMoved, wallMoved } from "./pure/walls.ts";
+import { roomCarried, roomLaid } from "./pure/whole.ts";
 import { sketch } from "./marks.ts";
+import { carriedTold } from "./names.ts";
 import { here, units, w } from "./page.ts";
 import { store } from "./store.ts";
 import { whyTold } from "./making.ts";
@@ -22,6 +24,7 @@ export function dragOf(picked: Picked, start: Point): Drag | null {
   const was = store.settled;
   if (picked.list === "rooms" && picked.corner !== undefined) return cornerDrag(was, picked, picked.corner);
   if (picked.list === "rooms" && picked.wall !== undefined) return wallDrag(was, picked, picked.wall, start);
+  if (picked.list === "rooms") return roomDrag(was, picked.id, start);
   if (picked.list === "openings") {
     return { words: w("draw-moved-opening"), to: (p) => store.hold(openingSlid(was, picked.id, p, store.storey)) };
   }
@@ -30,6 +33,24 @@ export function dragOf(picked: Picked, start: Point): Drag | null {
     return { words: w("draw-moved-cut"), to: (p) => store.hold(cutMoved(was, picked.id, rounded(sub(p, start)))) };
   }
   return null;
+}
+
+/** A whole room: its words are of where it lies when it is let go. */
+function roomDrag(was: Drawn, id: string, start: Point): Drag {
+  let words = w("draw-moved-room");
+  return {
+    get words() {
+      return words;
+    },
+    to: (p, reach) => {
+      const laid = roomLaid(was, id, sub(p, start), { reach, grid: gridOf(units) });
+      const found = roomCarried(was, id, laid.by);
+      store.hold(found.drawn);
+      words = carriedTold(found.drawn, found.changed);
+      const word = [...laid.words.map((one) => w(`draw-snap-${one}`)), found.changed.length ? words : ""].filter(Boolean).join(", ");
+      sketch({ line: [], closed: false, at: p, guides: laid.guides, word });
+    },
+  };
 }
 
 function rounded(by: Point): Point {

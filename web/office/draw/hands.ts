@@ -1,7 +1,7 @@
 // Mouse, pen and finger on the floor. Two fingers bring it nearer; one never scrolls the page.
 import type { Picked, Point } from "./pure/nouns.ts";
 import { middle, dist, add, sub } from "./pure/points.ts";
-import { floorAt, look, looking, pixel, svg } from "./board.ts";
+import { floorAt, look, looking, nameAt, pixel, svg } from "./board.ts";
 import { pinAt, sketch } from "./marks.ts";
 import { dragOf, type Drag } from "./dragging.ts";
 import { hit } from "./hit.ts";
@@ -57,11 +57,19 @@ svg.addEventListener("pointerdown", (event) => {
   }
   if (pinAt(p)) return;
   const found = hit(store.shown, p, reachOf(event), store.picked);
-  const held = found && !(found.list === "rooms" && found.wall === undefined && found.corner === undefined);
+  const held = found && (!isWhole(found) || isTaken(found.id, event));
   drag = held ? dragOf(found as Picked, p) : null;
   if (held) store.pick(found);
   else pan = p;
 });
+
+const isWhole = (one: Picked): boolean => one.list === "rooms" && one.wall === undefined && one.corner === undefined;
+
+/** Whether a whole room is taken hold of: by its name, or inside once it is in hand; else the floor is shifted. */
+function isTaken(room: string, event: PointerEvent): boolean {
+  if (store.picked?.list === "rooms" && store.picked.id === room) return true;
+  return nameAt(event.clientX, event.clientY, event.pointerType === "mouse" ? 2 : 8) === room;
+}
 
 svg.addEventListener("pointermove", (event) => {
   if (fingers.has(event.pointerId)) fingers.set(event.pointerId, [event.clientX, event.clientY]);

@@ -4,10 +4,12 @@ import { corners, type Drawn, type Picked, type Point } from "./pure/nouns.ts";
 import { cutMoved, fixtureMoved, openingSlid, removed, stepAlong } from "./pure/edits.ts";
 import { add, dot, outward, times, unit, walls } from "./pure/points.ts";
 import { cornerMoved, wallMoved } from "./pure/walls.ts";
+import { roomCarried, roomLaid } from "./pure/whole.ts";
 import { look, looking, pixel } from "./board.ts";
 import { sketch } from "./marks.ts";
 import { hit } from "./hit.ts";
 import { back, clicked, finish, hover, isMaking, lastCorner, making, stop, typed, whyTold } from "./making.ts";
+import { carriedTold } from "./names.ts";
 import { here, tell, units, w } from "./page.ts";
 import { store } from "./store.ts";
 import { pictureMoved, scaleClicked } from "./underlay.ts";
@@ -115,9 +117,18 @@ function keepInSight(p: Point): void {
 
 function movePicked(by: Point): void {
   const one = store.picked as Picked;
+  if (one.list === "rooms" && one.corner === undefined && one.wall === undefined) return moveRoom(one.id, by);
   const now = moved(store.drawn, one, by);
   if (!now || now === store.drawn) return tell(w("draw-cannot-move"));
   store.change(now, w("draw-moved"));
+}
+
+/** A whole room, a step: it settles where that is nearer than half the step, and leaves again with the next. */
+function moveRoom(id: string, by: Point): void {
+  const laid = roomLaid(store.drawn, id, by, { reach: 0.45 * Math.hypot(...by), grid: 0 });
+  const found = roomCarried(store.drawn, id, laid.by);
+  const why = laid.words.map((one) => w(`draw-snap-${one}`));
+  store.change(found.drawn, [carriedTold(found.drawn, found.changed), ...why].join(" "));
 }
 
 function moved(drawn: Drawn, one: Picked, by: Point): Drawn | null {

@@ -5,6 +5,7 @@ import * as edits from "./pure/edits.ts";
 import { box, dist, outward, walls } from "./pure/points.ts";
 import { wallMoved, wallSized } from "./pure/walls.ts";
 import { roomTold } from "./board.ts";
+import { longOf, named } from "./names.ts";
 import { htmlOf, here, tell, units, w } from "./page.ts";
 import { store } from "./store.ts";
 import { remove } from "./keys.ts";
@@ -13,29 +14,6 @@ import { besides, join } from "./rooms.ts";
 const KINDS: readonly OpeningKind[] = ["door", "cased", "wide"];
 const list = here("things");
 const panel = here("hand");
-
-/** What a thing is called. */
-export function named(drawn: Drawn, name: ListName, id: string): string {
-  if (name === "rooms") {
-    const room = drawn.rooms.find((one) => one.id === id);
-    return room ? roomTold(room) : id;
-  }
-  if (name === "openings") {
-    const one = drawn.openings.find((thing) => thing.id === id);
-    if (!one) return id;
-    const rooms = one.rooms.map((room) => roomName(drawn, room));
-    const where = rooms.length === 2 ? w("draw-between", { one: rooms[0] ?? "", other: rooms[1] ?? "" }) : w("draw-out-of", { room: rooms[0] ?? "" });
-    const out = drawn.exits.some((way) => way.opening === id) ? `, ${w("draw-way-out")}` : "";
-    return `${w(`draw-kind-${one.kind}`)}, ${where}${out}`;
-  }
-  if (name === "fixtures") return drawn.fixtures.find((one) => one.id === id)?.kind ?? id;
-  const cut = drawn.saw_cuts.find((one) => one.id === id);
-  return cut ? `${w("draw-thing-cut")}, ${lengthTold(longOf(cut.line), units)}` : id;
-}
-
-const roomName = (drawn: Drawn, id: string): string => drawn.rooms.find((one) => one.id === id)?.name || id;
-const longOf = (line: readonly (readonly [number, number])[]): number =>
-  line.slice(1).reduce((sum, p, n) => sum + dist(line[n] as Line[0], p), 0);
 
 /** The list of things; only rows that changed are touched. */
 export function showList(drawn: Drawn): void {

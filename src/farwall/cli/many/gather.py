@@ -45,14 +45,17 @@ def jobs_in(places: Sequence[Path]) -> list[OneJob]:
 
 
 def jobs_of_book(address: str, *, beside: Sequence[OneJob] = ()) -> list[OneJob]:
-    """The newest facts of every job in a book that is not handed over. Raises Refused."""
+    """The newest facts of each job of a book that is neither handed over nor set aside.
+
+    Raises Refused.
+    """
     from farwall.store.address import insist_there
     from farwall.store.book import Book
 
     insist_there(address)
     taken = {job.id for job in beside}
     with Book.open(address) as book:
-        lines = [line for line in book.jobs() if not line.closed]
+        lines = [line for line in book.in_hand() if not line.closed]
         if clash := [line.id for line in lines if line.id in taken]:
             what = "is a job of the book and a file as well."
             raise Refused(*(Mistake(one, what, "Name one of the two.") for one in clash))

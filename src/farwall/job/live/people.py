@@ -90,11 +90,13 @@ class Crew:
 
     def due_min(self, name: str) -> float | None:
         """When the next look is due; None while nobody sprays."""
-        since = self.since_min
-        if since is None:
-            return None
-        every = look_in_of(self.job.emergency).value
-        return max(since, self.last_look_min(name) or since) + every
+        since = self.unseen_since_min(name)
+        return None if since is None else since + look_in_of(self.job.emergency).value
+
+    def unseen_since_min(self, name: str) -> float | None:
+        """Since when nobody looked in: since spraying began, or the last look; None without."""
+        since, last = self.since_min, self.last_look_min(name)
+        return since if since is None or last is None else max(since, last)
 
     def pair_left_min(self, one: Wearing) -> float | None:
         """Minutes left of the pair on now by the maker's schedule; None where nobody told it."""
@@ -183,9 +185,9 @@ def _unseen(crew: Crew) -> Iterator[Advice]:
     now = crew.standing.at_min
     for name in crew.names():
         due = crew.due_min(name)
-        if due is None or now <= due or crew.since_min is None:
+        since = crew.unseen_since_min(name)
+        if due is None or now <= due or since is None:
             continue
-        since = max(crew.since_min, crew.last_look_min(name) or crew.since_min)
         at, lasts = crew.standing.clock(since), f"{now - since:.0f} min"
         reason = f"Nobody is entered to have looked in on {name} since {at}, {lasts}."
         yield _advice("look in", reason, "Look in now; then enter looked-in.", 88, OUR_GUESS)

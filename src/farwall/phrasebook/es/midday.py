@@ -77,6 +77,8 @@ PHRASES = {
     "una anotación anterior estaba mal; queda para leerse",
     "the house was handed over; the job is closed":
     "se entregó la casa; el trabajo está cerrado",
+    "the house is set aside: out of lists, calendar and van, nothing erased":
+    "la casa se aparta: fuera de listas, calendario y camioneta, sin borrar nada",
     "the client called after hand-over": "el cliente llamó después de la entrega",
     # Calendar.
     "protect and clean": "proteger y limpiar",

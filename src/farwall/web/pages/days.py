@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import asyncio
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from concurrent.futures import Executor
 from dataclasses import replace
 from datetime import datetime
-from typing import Any
+from typing import Any, TypeVar, cast
 
 from fastapi import APIRouter, Request, Response
 from starlette.datastructures import FormData, UploadFile
@@ -20,7 +20,15 @@ from farwall.web.calendar_work import Asked, asked_from, calendar_of
 from farwall.web.door import Door
 from farwall.web.firm import FIRM, LESSONS
 from farwall.web.live import Live
-from farwall.web.pages.days_form import MOST_HOUSES, asked_of, default_asked, rows_of, what_if_of
+from farwall.web.pages.days_form import (
+    MOST_HOUSES,
+    Rows,
+    asked_of,
+    default_asked,
+    folded,
+    rows_of,
+    what_if_of,
+)
 from farwall.web.pages.days_shown import Look, shown_of
 from farwall.web.pages.days_weather import said_of, weather_kind
 from farwall.web.pages.firm_units import firm_units
@@ -28,10 +36,12 @@ from farwall.web.pages.guard import form_of, text_of
 from farwall.web.pages.guarded import guarded
 from farwall.web.pages.lines import CALENDAR
 from farwall.web.pages.paper import mistakes_of, page, seen_elsewhere
+from farwall.web.pages.where_stands import plainly
 from farwall.web.session import Sessions
 from farwall.web.words import said
 
 Json = dict[str, Any]
+_Stands = TypeVar("_Stands", bound=Json | None)
 WHAT_IF = "calendar-if"
 """Kind of document: the calendar that was asked about last."""
 MOST_MB = 8
@@ -60,9 +70,9 @@ class _Days:
     def __init__(self, door: Door, held: Live) -> None:
         self.door, self.held, self.book = door, held, door.book
 
-    def show(self, first: str = "", weeks: str = "") -> Response:
-        """The page."""
-        return self._page(first=first, weeks=weeks)
+    def show(self, first: str = "", weeks: str = "", house: str = "") -> Response:
+        """The page; `house`: words of the names that the form shows first."""
+        return self._page(first=first, weeks=weeks, sought=house[:80])
 
     def how_far(self) -> Json:
         """Whether a calendar is being made; the page that waits looks here."""
@@ -98,10 +108,10 @@ class _Days:
         """Begin a calendar of what the form asks; the one that stands is shown meanwhile."""
         form = await form_of(request, _ROOM, fields=_MOST_FIELDS)
         was = await asyncio.to_thread(self._asked)
-        open_ = await asyncio.to_thread(self._open, was)
+        open_ = [one.id for one in await asyncio.to_thread(self.book.in_hand) if not one.closed]
         units = await asyncio.to_thread(firm_units, self.book)
         try:
-            asked = asked_of(form, list(open_), was, units)
+            asked = asked_of(form, open_, was, units)
         except Refused as error:
             return await asyncio.to_thread(self._page, mistakes=mistakes_of(error), code=422)
         await self.door.written(lambda: self._put_asked(asked))
@@ -139,12 +149,18 @@ class _Days:
 
     def calendar_file(self) -> Response:
         """The calendar as iCalendar, the same UID for the same step in every one."""
-        stands = self._standing()
+        from farwall.papers.calendar_file import calendar_file
+
+        stands, gone = self._standing(), self._aside()
+        text = stands["ics"]
+        if gone:
+            stamp = datetime.fromisoformat(stands["made_at"])
+            text = calendar_file(stands["document"], stamp=stamp, earlier=text, gone=gone)
         headers = {
             "cache-control": "private, no-cache",
             "content-disposition": 'attachment; filename="farwall.ics"',
         }
-        return Response(stands["ics"].encode(), media_type="text/calendar", headers=headers)
+        return Response(text.encode(), media_type="text/calendar", headers=headers)
 
     def document(self) -> Response:
         """The calendar as `days.json`, as the command line writes it."""
@@ -160,30 +176,39 @@ class _Days:
         stands = self.book.document(CALENDAR, FIRM)
         if stands is None or not stands.get("document"):
             raise Unanswerable(said("days-none"))
-        return stands
+        return in_hand(stands, self._aside())
+
+    def _aside(self) -> set[str]:
+        """Ids of houses that are set aside."""
+        return {one.id for one in self.book.jobs() if one.aside}
 
     def _asked(self) -> Asked:
         """What was asked last, else what would be."""
         kept = self.book.document("calendar-asked", FIRM)
         if kept is not None:
             return asked_from(kept)
-        ids = [one.id for one in self.book.jobs(limit=MOST_HOUSES) if not one.closed]
+        ids = [one.id for one in self.book.in_hand() if not one.closed][:MOST_HOUSES]
         return default_asked(ids, self.door.clock().date())
 
     def _put_asked(self, asked: Asked) -> None:
         self.book.put_document("calendar-asked", FIRM, asked.to_dict())
 
-    def _open(self, asked: Asked) -> dict[str, str]:
-        """Houses that may be asked about: the newest open ones, and those asked about before."""
-        found: dict[str, str] = {}
-        for one in self.book.jobs():
-            if not one.closed and (len(found) < MOST_HOUSES or one.id in asked.houses):
-                found[one.id] = one.name or one.id
-        return found
+    def _rows(self, asked: Asked, sought: str) -> Rows:
+        """Houses that the form offers: the newest open ones, those asked about before, and those
+        sought."""
+        parts, found = plainly(sought).split(), dict[str, str]()
+        for one in self.book.in_hand():
+            name = one.name or one.id
+            is_sought = parts and all(part in plainly(f"{name} {one.id}") for part in parts)
+            if not one.closed and (
+                len(found) < MOST_HOUSES or one.id in asked.houses or is_sought
+            ):  # fmt: skip
+                found[one.id] = name
+        return folded(rows_of(found, asked), sought)
 
     def _begin(self, key: str, asked: Asked) -> None:
         def work(hands: Executor) -> None:
-            there = {one.id for one in self.book.jobs()}
+            there = {one.id for one in self.book.in_hand()}
             facts = {one: self.book.facts(one) for one in asked.houses if one in there}
             paths = [
                 str(file_path(self.book.where.files, one[0]))
@@ -208,7 +233,7 @@ class _Days:
         ics = before.get("ics", "")
         if told["document"] is not None:
             stamp = datetime.fromisoformat(told["made_at"])
-            ics = calendar_file(told["document"], stamp=stamp, earlier=ics)
+            ics = calendar_file(told["document"], stamp=stamp, earlier=ics, gone=self._aside())
         self.book.put_document(CALENDAR, FIRM, {**told, "ics": ics})
 
     async def _dropped(self) -> None:
@@ -222,6 +247,7 @@ class _Days:
         *,
         first: str = "",
         weeks: str = "",
+        sought: str = "",
         mistakes: Sequence[str] = (),
         if_mistakes: Sequence[str] = (),
         told: FormData | None = None,
@@ -229,15 +255,16 @@ class _Days:
     ) -> Response:
         slow, units = self.held.slow, firm_units(self.book)
         asked = self._asked()
-        stands = self.book.document(CALENDAR, FIRM)
+        stands, case = self.book.document(CALENDAR, FIRM), self.book.document(WHAT_IF, FIRM)
+        if gone := self._aside():
+            stands, case = in_hand(stands, gone), in_hand(case, gone)
         document = stands["document"] if stands is not None else None
-        case = self.book.document(WHAT_IF, FIRM)
         case = case if case is not None and case.get("document") and document else None
         shown: Json = {}
         if stands is not None and document is not None and document["houses"]:
             shown = shown_of(stands, case, units, Look(first, weeks, self.door.clock()))
         return page(
-            "days.html", code=code, asked=asked, rows=rows_of(self._open(asked), asked),
+            "days.html", code=code, asked=asked, rows=self._rows(asked, sought),
             units=units, mistakes=mistakes, if_mistakes=if_mistakes, most=MOST_MB,
             waiting=slow.busy(CALENDAR), trying=slow.busy(WHAT_IF),
             trouble=[slow.trouble[one] for one in (CALENDAR, WHAT_IF) if one in slow.trouble],
@@ -246,6 +273,15 @@ class _Days:
                   ("rain", "trade", "where", "back")},
             readings=_readings(asked, units),
         )  # fmt: skip
+
+
+def in_hand(stands: _Stands, gone: Collection[str]) -> _Stands:
+    """A calendar as kept, without the houses that were set aside since."""
+    if stands is None or not gone or not stands.get("document"):
+        return stands
+    document = stands["document"]
+    houses = [one for one in document["houses"] if one["id"] not in gone]
+    return cast("_Stands", {**stands, "document": {**document, "houses": houses}})
 
 
 def _unplaced(stands: Json | None) -> list[Json]:

@@ -15,6 +15,7 @@ from farwall.papers.wall_clock import Units
 from farwall.web.calendar_work import Asked
 from farwall.web.pages.forms.measures import NoNumber, measure_of
 from farwall.web.pages.guard import text_of
+from farwall.web.pages.where_stands import plainly
 from farwall.web.words import said
 
 MOST_HOUSES = 60
@@ -32,6 +33,45 @@ class Row:
     chosen: bool
     free: str
     due: str
+
+
+FIRST_ROWS = 12
+"""Houses that the form shows unfolded where no name is sought."""
+
+
+@dataclass(frozen=True)
+class Rows:
+    """The houses of the form: those shown at once, those folded away, the words sought."""
+
+    first: tuple[Row, ...]
+    rest: tuple[Row, ...]
+    sought: str
+
+    @property
+    def any(self) -> bool:
+        """Whether there is a house at all."""
+        return bool(self.first or self.rest)
+
+    @property
+    def chosen_in_rest(self) -> int:
+        """How many of those folded away are chosen."""
+        return sum(one.chosen for one in self.rest)
+
+
+def folded(rows: Sequence[Row], sought: str = "") -> Rows:
+    """Those that bear the words sought, else the chosen ones before the others, a dozen.
+
+    All others stay in the form, folded away: what is chosen there stays chosen.
+    """
+    parts = plainly(sought).split()
+    if parts:
+        first = [one for one in rows
+                 if all(part in plainly(f"{one.name} {one.id}") for part in parts)]  # fmt: skip
+    else:
+        first = sorted(rows, key=lambda one: not one.chosen)[:FIRST_ROWS]
+    shown = {one.id for one in first}
+    rest = tuple(one for one in rows if one.id not in shown)
+    return Rows(tuple(first), rest, sought.strip()[:80])
 
 
 def default_asked(ids: Sequence[str], today: date) -> Asked:

@@ -13,6 +13,7 @@ from farwall.papers.wall_clock import Units
 from farwall.papers.words import length
 from farwall.store.book import Book
 from farwall.units import M_PER_IN
+from farwall.web.pages.forms.flat import flat_merged, lines_told
 from farwall.web.words import said
 
 
@@ -47,6 +48,42 @@ def fact_form(
     if told is not None:
         made |= {key: str(told[key])[:40] for key in made if key in told}
     return FactForm(version, job.wishes.units, **made)
+
+
+FACTS = ("helper", "sprayers", "day", "start", "band")
+"""Names of the blanks."""
+
+
+def over_newest(
+    before: FactForm, now: FactForm, typed: Mapping[str, Any]
+) -> tuple[FactForm, tuple[str, ...]]:
+    """What was typed into the form of older facts, laid over the newest; what is said of it.
+
+    before, now: the forms as the older and the newest facts fill them.
+    """
+    told = {key: str(typed[key]).strip()[:40] for key in FACTS if key in typed}
+    if before.units != now.units and told.get("band", before.band) != before.band:
+        told["band"] = _band_in(told["band"], now.units)
+    was, stands = ({key: str(getattr(one, key)) for key in FACTS} for one in (before, now))
+    if told.get("band") == before.band:
+        told["band"] = was["band"] = stands["band"]
+    found = flat_merged(was, stands, told)
+    names = {key: said(f"fact-{key}") for key in FACTS if key != "band"}
+    names["band"] = said(f"fact-band-{now.units}")
+    return (
+        FactForm(now.version, now.units, **found.told),
+        tuple(lines_told(found, names, said("facts-other-merged"))),
+    )
+
+
+def _band_in(text: str, units: Units) -> str:
+    """A width typed in the other units, in these; as it is where it is no number."""
+    try:
+        value = float(text.replace(",", "."))
+    except ValueError:
+        return text
+    inches = M_PER_IN / 0.01
+    return f"{value / inches if units == 'us' else value * inches:.1f}".removesuffix(".0")
 
 
 def start_of(job: Job) -> datetime:

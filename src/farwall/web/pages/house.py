@@ -12,7 +12,7 @@ from farwall.errors import Refused
 from farwall.web.door import Door
 from farwall.web.live import Live
 from farwall.web.live_jobs import NotPlanned
-from farwall.web.pages.fact_form import fact_form
+from farwall.web.pages.fact_form import FactForm, fact_form, over_newest
 from farwall.web.pages.facts import change_facts, take_back, try_out
 from farwall.web.pages.guard import asks_for_session, form_of
 from farwall.web.pages.headers import PICTURE_CSP
@@ -171,12 +171,23 @@ class _House:
         return seen_elsewhere(house_path(job))
 
     def _refused(self, state: State, form: FormData, wrong: list[str]) -> Response:
-        facts = self.door.book.facts(state.id)
-        asked = fact_form(facts, state.version, told=form)
+        state = self.kept.state(state.id)
+        asked, wrong = self._typed(state, form, wrong)
         if state.shown is None:
             return self.pages.unplanned(state, mistakes=wrong, form=asked, code=422)
         look = look_at(state.shown)
         return self.pages.page(state, look, mistakes=wrong, form=asked, code=422)
+
+    def _typed(self, state: State, form: FormData, wrong: list[str]) -> tuple[FactForm, list[str]]:
+        """The form with what was typed; typed into older facts, laid over the newest."""
+        book, word = self.door.book, str(form.get("version", ""))
+        versions = [str(one.version) for one in book.versions(state.id)]
+        facts = book.facts(state.id, state.version)
+        if word == str(state.version) or word not in versions:
+            return fact_form(facts, state.version, told=form), wrong
+        before = fact_form(book.facts(state.id, int(word)), int(word))
+        found, said_of_it = over_newest(before, fact_form(facts, state.version), form)
+        return found, list(said_of_it)
 
 
 def _planned(state: State) -> Shown:

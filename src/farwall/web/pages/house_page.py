@@ -10,11 +10,13 @@ from typing import Any
 from fastapi import Response
 
 from farwall.errors import FarwallError
+from farwall.job.aside import of_the_floor
 from farwall.nouns import dataclass
 from farwall.papers.words import names_in
 from farwall.phrasebook import speaking, told
 from farwall.web.door import Door
 from farwall.web.live import Live
+from farwall.web.pages.aside import aside_told
 from farwall.web.pages.beside import plans_beside
 from farwall.web.pages.fact_form import FactForm, fact_form
 from farwall.web.pages.facts import gain_of
@@ -140,7 +142,7 @@ class HousePages:
         asked = form or fact_form(self.door.book.facts(state.id), state.version)
         return {
             "state": state, "no": state.why_not,
-            "form": asked, "mistakes": mistakes,
+            "form": asked, "mistakes": mistakes, "aside": aside_told(self.door.book, state.id),
             "may_change": (asks := who_asks()) is not None and asks.may(CHANGE),
             "waiting": not state.fresh and not state.no,
             "mend": refused_floor(state.id, self.door.book.facts(state.id), state.no)
@@ -166,7 +168,7 @@ def marks_of(floor: str) -> tuple[str, ...]:
 
 def logged(held: Live, state: State) -> list[str]:
     """What to do now by the log, where something was entered and the plan is the newest."""
-    if not state.fresh or not held.door.book.entries(state.id):
+    if not state.fresh or not of_the_floor(held.door.book.entries(state.id)):
         return []
     try:
         return list(held.now(state.id)["said"])

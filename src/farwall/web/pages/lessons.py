@@ -146,7 +146,7 @@ class _Lessons:
         def work(hands: Executor) -> None:
             closed: list[Json] = []
             odd: list[str] = []
-            ids = [line.id for line in self.book.jobs() if line.closed]
+            ids = [line.id for line in self.book.in_hand() if line.closed]
             for first in range(0, len(ids), _AT_ONCE):
                 asked = []
                 for job in ids[first : first + _AT_ONCE]:
@@ -178,7 +178,7 @@ class _Lessons:
         found = lessons_of(self.book)
         kept = self.book.document(STEPS, FIRM) or {"steps": [], "odd": []}
         lines = self.book.jobs()
-        closed = sum(one.closed for one in lines)
+        closed = sum(one.closed and not one.aside for one in lines)
         return page(
             "lessons.html", code=code, mistakes=mistakes, waiting=slow.busy(_KEY),
             trouble=slow.trouble.get(_KEY, ""), found=found, closed=closed,

@@ -90,7 +90,7 @@ class Lines:
         some = behind[: sought.most]
         days = self._days() if some else {}
         lines = tuple(self._line(one, days.get(one.line.id)) for one in some)
-        return Found(lines, len(behind) > sought.most, counts, len(named))
+        return Found(lines, len(behind) > sought.most, counts, len(named) - counts["aside"])
 
     def _behind(
         self, mine: list[Standing], every: list[Standing], after: str

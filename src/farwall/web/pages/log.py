@@ -11,7 +11,8 @@ from fastapi import APIRouter, Request, Response
 from farwall.errors import FarwallError, Mistake, Refused
 from farwall.facts.log import Kept
 from farwall.facts.log_money import OFFICE_WORDS
-from farwall.facts.log_words import WORDS
+from farwall.facts.log_words import SET_ASIDE, WORDS
+from farwall.job.aside import of_the_floor
 from farwall.job.story.figures import litres_told
 from farwall.job.story.noun import Story
 from farwall.nouns import dataclass
@@ -29,7 +30,7 @@ from farwall.web.pages.paper import house_path, mistakes_of, page, seen_elsewher
 from farwall.web.pages.photo import photo_answer
 from farwall.web.pages.shown import Kept as KeptPlans
 from farwall.web.pages.shown import State
-from farwall.web.people.roles import CLOSE, NotAllowed
+from farwall.web.people.roles import CHANGE, CLOSE, NotAllowed
 from farwall.web.people.who import may_tell_of_money, who_asks
 from farwall.web.session import Sessions
 from farwall.web.words import said
@@ -88,6 +89,8 @@ class _Log:
         who = who_asks(request)
         if word in _CLOSING and who is not None and not who.may(CLOSE):
             raise NotAllowed(said("log-close-not-you"))
+        if word == SET_ASIDE and who is not None and not who.may(CHANGE):
+            raise NotAllowed(said("aside-not-you"))
         if word in OFFICE_WORDS and not may_tell_of_money(request):
             raise NotAllowed(said("log-money-not-you"))
         case = await asyncio.to_thread(self._case, job)
@@ -140,7 +143,7 @@ class _Log:
 
     def _now(self, case: _Case) -> list[str]:
         """What to do now, as `farwall log` says it."""
-        if not case.state.fresh or not case.kept:
+        if not case.state.fresh or not of_the_floor(case.kept):
             return []
         try:
             return list(self.held.now(case.state.id)["said"])

@@ -8,7 +8,7 @@ from datetime import datetime
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.log import Kept
-from farwall.facts.log_words import WORDS, Carried
+from farwall.facts.log_words import SET_ASIDE, WORDS, Carried
 from farwall.facts.numbered import numbered
 from farwall.facts.plan import Plan
 from farwall.nouns import dataclass
@@ -45,7 +45,7 @@ GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
         "kept-out", "let-in", "hours", "hurt", "near-miss",
     )),
     ("money", ("accepted", "change", "standby", "invoiced", "paid")),
-    ("book", ("note", "photo", "struck", "handed-over", "called-back")),
+    ("book", ("note", "photo", "struck", "handed-over", SET_ASIDE, "called-back")),
 )  # fmt: skip
 """The words as the form offers them."""
 _MISSING = re.compile(r"`(\w+)` is missing")

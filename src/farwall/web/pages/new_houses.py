@@ -31,18 +31,38 @@ Json = dict[str, Any]
 
 def firm_facts(book: Book) -> Json:
     """Facts of a house of one room that holds what the firm told, for a form to fill."""
+    return facts_with(book.document(NEW_HOUSES, FIRM) or {})
+
+
+def older_facts(book: Book, word: str) -> Json | None:
+    """The same of an older telling, by its `version_of`; None where there is none such.
+
+    The newest that says so is taken. Every telling may be looked at: asked only where two met.
+    """
+    told: list[Json] = [{}]
+    while (one := book.document(NEW_HOUSES, FIRM, len(told))) is not None:
+        told.append(one)
+    made = (facts_with(one) for one in reversed(told))
+    return next((one for one in made if version_of(one) == word), None)
+
+
+def facts_with(told: Mapping[str, Any]) -> Json:
+    """Facts of a house of one room that holds what this document of the firm tells."""
     from farwall.readers.job_json import job_to_dict
 
     floor, exits = floor_from_sizes([SizedRoom("room", "", 4.0, 3.0)])
     bare = Job(version=1, floor=floor, exits=exits, id="new-house")
     bare = replace(bare, stains=DEFAULT_STAINS, coats=coats_by_default(DEFAULT_STAINS))
-    return with_firm(job_to_dict(bare), book)
+    return _with(job_to_dict(bare), told)
 
 
 def with_firm(facts: Mapping[str, Any], book: Book) -> Json:
     """Facts of a new house with what the firm told in place of what stands in."""
+    return _with(facts, book.document(NEW_HOUSES, FIRM) or {})
+
+
+def _with(facts: Mapping[str, Any], told: Mapping[str, Any]) -> Json:
     made = copy.deepcopy(dict(facts))
-    told = book.document(NEW_HOUSES, FIRM) or {}
     for key in ("crew", "tools", "wishes", "emergency", "firm", "prices"):
         if told.get(key):
             made[key] = {**made.get(key, {}), **copy.deepcopy(told[key])}

@@ -30,7 +30,9 @@ class Known:
 
 
 def next_told(one: Standing, known: Known) -> str:
-    """The sentence. A house that was handed over has nothing to do."""
+    """The sentence. A house that was handed over or set aside has nothing to do."""
+    if one.word == "aside":
+        return said("next-aside")
     if one.line.closed:
         return said("next-done")
     if one.progress is not None:

@@ -7,6 +7,7 @@ from fastapi import FastAPI
 from farwall.web.door import Door
 from farwall.web.live import Live
 from farwall.web.pages.acid.page import acid
+from farwall.web.pages.aside import aside
 from farwall.web.pages.book import book
 from farwall.web.pages.call_back import call_back
 from farwall.web.pages.colour.ladder import ladder
@@ -72,6 +73,7 @@ def add_office(app: FastAPI, door: Door, held: Live) -> Sessions:
     app.include_router(corners(door, sessions))
     app.include_router(draw(door, held, sessions))
     app.include_router(phone_ways(door, held, sessions))  # before `house`, which takes any name
+    app.include_router(aside(door, sessions))
     app.include_router(van(door, held, sessions))
     app.include_router(lessons(door, held, sessions))
     app.include_router(book(door, held, sessions))

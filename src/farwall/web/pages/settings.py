@@ -12,13 +12,20 @@ from farwall.web.door import Door
 from farwall.web.firm import FIRM as OF_FIRM
 from farwall.web.pages.forms.asked import asked_of
 from farwall.web.pages.forms.crew import FIRM
+from farwall.web.pages.forms.merged import merged
 from farwall.web.pages.forms.notes import Notes
 from farwall.web.pages.forms.shown import form_shown, link_of
 from farwall.web.pages.forms.told import Slip, Wrong, changed_facts
 from farwall.web.pages.guard import asks_for_session, form_of, text_of
 from farwall.web.pages.light import COOKIE as LIGHT_COOKIE
 from farwall.web.pages.light import LIGHTS
-from farwall.web.pages.new_houses import NEW_HOUSES, firm_facts, told_by_firm, version_of
+from farwall.web.pages.new_houses import (
+    NEW_HOUSES,
+    firm_facts,
+    older_facts,
+    told_by_firm,
+    version_of,
+)
 from farwall.web.pages.paper import PageRoute, house_path, page, seen_elsewhere
 from farwall.web.pages.tongue import TONGUE
 from farwall.web.people.roles import CHANGE
@@ -70,10 +77,23 @@ def settings(door: Door, sessions: Sessions) -> APIRouter:
         try:
             await door.written(keep)
         except Wrong as error:
-            return await asyncio.to_thread(_page, door, request, "", told, error.slips)
+            typed, slips = await asyncio.to_thread(_over_newest, door, dict(told), error.slips)
+            return await asyncio.to_thread(_page, door, request, "", typed, slips)
         return seen_elsewhere("/settings?kept=firm")
 
     return router
+
+
+def _over_newest(
+    door: Door, told: dict[str, Any], slips: tuple[Slip, ...]
+) -> tuple[dict[str, Any], tuple[Slip, ...]]:
+    """What was typed, with the slips; typed into an older page, as typing into the newest."""
+    now, word = firm_facts(door.book), str(told.get("version", ""))
+    before = None if word == version_of(now) else older_facts(door.book, word)
+    if before is None:
+        return told, slips
+    found = merged(asked_of(FIRM, before), asked_of(FIRM, now), told)
+    return {**found.told}, found.slips
 
 
 def _units(told: str) -> dict[str, Any]:

@@ -15,6 +15,7 @@ from typing import Any
 
 from farwall.facts.job import Job
 from farwall.facts.plan import Plan
+from farwall.job.aside import of_the_floor
 from farwall.nouns import dataclass
 from farwall.papers.drawing.scene import Storey, storeys
 from farwall.papers.wall_clock import Units, plan_clock
@@ -174,7 +175,7 @@ class Kept:
 
     def _as_it_went(self, job: str, shown: Shown) -> Shown:
         """With the day as logged, where something was entered."""
-        kept = self.book.entries(job)
+        kept = of_the_floor(self.book.entries(job))
         days = days_of(self._calendar(), job, shown.clock.starts_at)
         if not kept and not days:
             return shown

@@ -13,10 +13,14 @@ from farwall.errors import Mistake, Refused
 from farwall.facts.plain import plain
 from farwall.facts.van import Van
 from farwall.job.van.sprayers import condition
+from farwall.nouns import dataclass
+from farwall.papers.wall_clock import Units
+from farwall.store.nouns import JobLine
 from farwall.web.door import Door
 from farwall.web.firm import FIRM
 from farwall.web.live import Live
 from farwall.web.pages.firm_units import firm_units
+from farwall.web.pages.forms.flat import flat_merged, lines_told
 from farwall.web.pages.guard import form_of, text_of
 from farwall.web.pages.guarded import guarded
 from farwall.web.pages.paper import mistakes_of, page, seen_elsewhere
@@ -46,6 +50,7 @@ from farwall.web.pages.van_words import (
     stock_told,
     thing_name,
 )
+from farwall.web.pages.where_stands import plainly
 from farwall.web.session import Sessions
 from farwall.web.words import said
 
@@ -62,6 +67,34 @@ def van_of(book: Any) -> Van:
 
     told = book.document(VAN, FIRM)
     return Van() if told is None else van_from(told, "The van")
+
+
+@dataclass(frozen=True)
+class Offered:
+    """Houses that are offered, id and name each: the newest that bear the words sought.
+
+    count: how many bear them · all: how many there are without words.
+    """
+
+    houses: tuple[tuple[str, str], ...]
+    sought: str
+    count: int
+    all: int
+
+    @classmethod
+    def of(cls, lines: Sequence[JobLine], sought: str) -> Offered:
+        """The first dozen of these lines that bear the words."""
+        parts = plainly(sought).split()
+        mine = [
+            (one.id, one.name or one.id) for one in lines
+            if all(part in plainly(f"{one.name} {one.id}") for part in parts)
+        ]  # fmt: skip
+        return cls(tuple(mine[:_HOUSES]), sought.strip()[:80], len(mine), len(lines))
+
+    @property
+    def is_part(self) -> bool:
+        """Whether there are more than these."""
+        return self.all > len(self.houses)
 
 
 def van(door: Door, held: Live, sessions: Sessions) -> APIRouter:
@@ -172,8 +205,8 @@ class _Van:
             await self.door.written(put)
         except Refused as error:
             asked = {"edit": form.get("was", ""), "new": "" if form.get("was") else new}
-            wrong = mistakes_of(error)
-            return await asyncio.to_thread(self._page, asked, mistakes=wrong, typed=form, code=422)
+            typed, wrong = await asyncio.to_thread(self._over_newest, asked, form, error)
+            return await asyncio.to_thread(self._page, asked, mistakes=wrong, typed=typed, code=422)
         return seen_elsewhere("/van")
 
     def _now(self, form: Mapping[str, str]) -> Van:
@@ -182,6 +215,20 @@ class _Van:
         if form.get("seen") != seen_of(found):
             raise Refused(Mistake("", said("van-other")))
         return found
+
+    def _over_newest(
+        self, asked: Mapping[str, str], form: dict[str, str], error: Refused
+    ) -> tuple[Mapping[str, str], list[str]]:
+        """What was typed, and what is wrong; typed into an older van, laid over the newest."""
+        now, units = van_of(self.book), firm_units(self.book)
+        before = None if form.get("seen") == seen_of(now) else older_van(self.book, form)
+        if before is None:
+            return form, mistakes_of(error)
+        was, stands = (_texts(form_shown(one, asked, None, units)) for one in (before, now))
+        if not stands or not was:  # the thing is gone, or was not there: it is put in anew
+            return form, mistakes_of(error)
+        found = flat_merged(was, stands, form)
+        return found.told, list(lines_told(found, _blank_names(units), said("van-other-merged")))
 
     def _put(self, found: Van) -> int:
         told: Any = plain(found, omit_empty=True)
@@ -197,12 +244,11 @@ class _Van:
     ) -> Response:
         found, today = van_of(self.book), self.door.clock().date()
         units = firm_units(self.book)
-        lines, taken = self.book.jobs(), self.book.documents(TAKEN_OFF)
-        open_ = [(one.id, one.name or one.id) for one in lines if not one.closed][:_HOUSES]
-        over = [
-            (one.id, one.name or one.id) for one in lines
-            if one.closed and one.id not in taken
-        ][:_HOUSES]  # fmt: skip
+        lines, taken = self.book.in_hand(), self.book.documents(TAKEN_OFF)
+        open_ = Offered.of([one for one in lines if not one.closed], asked.get("house", ""))
+        over = Offered.of(
+            [one for one in lines if one.closed and one.id not in taken], asked.get("over", "")
+        )
         sprayers = [
             {
                 "id": one.id,
@@ -226,6 +272,30 @@ class _Van:
             needs=needs_shown(self.plans, found, asked.get("for", ""), names, units),
             took=took_shown(self.plans, found, asked.get("after", ""), names, units),
         )  # fmt: skip
+
+
+def older_van(book: Any, form: Mapping[str, str]) -> Van | None:
+    """The van of which a form was made, by its `seen`; None where the book has none such."""
+    from farwall.readers.van_json import van_from
+
+    told: list[Json] = []
+    while (one := book.document(VAN, FIRM, len(told) + 1)) is not None:
+        told.append(one)
+    vans = (van_from(one, "The van") for one in reversed(told))
+    return next((one for one in (*vans, Van()) if seen_of(one) == form.get("seen")), None)
+
+
+def _texts(shown: Json) -> dict[str, str]:
+    """The blanks of a form by name, as a browser has them; empty where no form is open."""
+    return {key: str(value) for key, value in shown.get("told", {}).items()}
+
+
+def _blank_names(units: Units) -> dict[str, str]:
+    """What the blanks of a sprayer and of a thing are called."""
+    keys = {"id": "id", "tip": "tip", "uses": "uses", "seals_at": "seals", "unsound": "unsound",
+            "kind": "kind", "amount": "amount", "unit": "unit", "of": "of", "lot": "lot",
+            "good_until": "good", "opened": "opened", "tank": f"tank-{units}"}  # fmt: skip
+    return {key: said(f"van-f-{word}") for key, word in keys.items()}
 
 
 def _plain(form: FormData) -> dict[str, str]:

@@ -11,15 +11,16 @@ from typing import Any, Literal, get_args
 
 from farwall.facts.default_table import STARTS_AT
 from farwall.facts.log import Kept
+from farwall.job.aside import standing_aside
 from farwall.job.story.order import in_order
 from farwall.nouns import dataclass
 from farwall.store.book import Book
 from farwall.store.nouns import JobLine
 from farwall.web.live_jobs import OF
 
-Word = Literal["plan", "ahead", "work", "drying", "done"]
-"""To plan · planned, its day ahead · in work · drying · handed over."""
-Filter = Literal["plan", "week", "work", "drying", "done"]
+Word = Literal["plan", "ahead", "work", "drying", "done", "aside"]
+"""To plan · planned, its day ahead · in work · drying · handed over · set aside."""
+Filter = Literal["plan", "week", "work", "drying", "done", "aside"]
 FILTERS: tuple[Filter, ...] = get_args(Filter)
 _DRIES = frozenset({"coat-done", "rinsed", "sealed", "still-damp"})
 _STEPS = _DRIES | {
@@ -47,7 +48,8 @@ class Standing:
     """A house of the list. planned: facts that its plan is of, 0 without; no: it cannot be planned.
 
     starts_at: as its facts tell, empty where no day is set · last_at: when something was entered
-    last, of the log's steps.
+    last, of the log's steps · worked: a step of the log came after it was set aside, so that it is
+    listed all the same.
     """
 
     line: JobLine
@@ -56,10 +58,13 @@ class Standing:
     no: bool
     progress: Progress | None
     plain: str
+    worked: bool = False
 
     @property
     def word(self) -> Word:
         """Where it stands."""
+        if self.line.aside and not self.worked:
+            return "aside"
         if self.line.closed:
             return "done"
         if self.progress is not None:
@@ -68,10 +73,12 @@ class Standing:
         return "ahead" if fresh and self.starts_at else "plan"
 
     def passes(self, chosen: str, today: date) -> bool:
-        """Whether it belongs under a filter; under none all do."""
+        """Whether it belongs under a filter; under none all do that are not set aside."""
         if chosen == "week":
-            return self.word != "done" and self._in_week(today)
-        return chosen not in FILTERS or self.word == chosen
+            return self.word not in {"done", "aside"} and self._in_week(today)
+        if chosen not in FILTERS:
+            return self.word != "aside"
+        return self.word == chosen
 
     def _in_week(self, today: date) -> bool:
         if self.progress is not None:
@@ -127,19 +134,27 @@ class WhereStands:
             told = days.get(one.id, was.starts_at if was else "")
             starts_at = "" if told == STARTS_AT else told
             planned, no = self._planned.get(one.id, (0, False))
-            progress = was.progress if was else None
+            progress, worked = (was.progress, was.worked) if was else (None, False)
             if one.closed or not one.entries:
-                progress = None
+                progress, worked = None, False
             elif was is None or was.line.entries != one.entries or was.line.closed:
-                progress = progress_of(self.book.entries(one.id))
+                kept = self.book.entries(one.id)
+                progress, worked = progress_of(kept), one.aside and worked_since(kept)
             plain = plainly(f"{one.name} {one.id}")
-            self._found[one.id] = Standing(one, starts_at, planned, no, progress, plain)
+            self._found[one.id] = Standing(one, starts_at, planned, no, progress, plain, worked)
 
     def _is_other(self, one: JobLine) -> bool:
         was = self._found.get(one.id)
         if was is None or was.line != one:
             return True
         return (was.planned, was.no) != self._planned.get(one.id, (0, False))
+
+
+def worked_since(kept: Sequence[Kept]) -> bool:
+    """Whether a step of the log came into the book after the house was set aside last."""
+    aside = standing_aside(kept)
+    last = max((one.place for one in kept if one.entry.id in aside), default=0)
+    return any(one.place > last and one.entry.word in _STEPS for one in kept)
 
 
 def progress_of(kept: Sequence[Kept]) -> Progress | None:

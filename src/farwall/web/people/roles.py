@@ -43,7 +43,7 @@ NEEDS: Mapping[str, str] = MappingProxyType({
     "POST /houses/{job}/try": CHANGE, "POST /houses/{job}/back": CHANGE,
     "GET /houses/{job}/moment.svg": LOOK, "GET /houses/{job}/{name}": LOOK,
     "POST /houses/sample": CHANGE, "POST /houses/bring": CHANGE,
-    "POST /houses/{job}/facts": CHANGE,
+    "POST /houses/{job}/facts": CHANGE, "POST /houses/{job}/aside": CHANGE,
     "GET /brought/{key}": LOOK, "GET /brought/{key}/picture.svg": LOOK,
     "POST /brought/{key}": CHANGE,
     "GET /settings": LOOK, "POST /settings": SELF, "POST /settings/firm": CHANGE,

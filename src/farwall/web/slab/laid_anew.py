@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from farwall.job.aside import of_the_floor
 from farwall.nouns import dataclass
 from farwall.store.book import Book
 from farwall.web.live_jobs import REST, Planned
@@ -25,7 +26,7 @@ class Laid:
 
 def rest_for(book: Book, job: str, found: Planned) -> Laid:
     """What the book has. A rest with faults, or of other facts than the plan's, is none."""
-    places = [one.place for one in book.entries(job)]
+    places = [one.place for one in of_the_floor(book.entries(job))]
     last = max(places, default=0)
     rest = book.document(REST, job)
     if rest is None:

@@ -113,14 +113,6 @@ export function cutMoved(drawn: Drawn, id: string, by: Point): Drawn {
   };
 }
 
-/** A whole room moved with its openings' own parts left to the wall: rooms alone on their walls. */
-export function roomMoved(drawn: Drawn, id: string, by: Point): Drawn {
-  return {
-    ...drawn,
-    rooms: drawn.rooms.map((one) => (one.id === id ? { ...one, polygon: polygonMoved(one.polygon, by) } : one)),
-  };
-}
-
 function withOpening(drawn: Drawn, one: Opening, now: Opening): Drawn {
   const exits = now.kind === "outside" ? drawn.exits : drawn.exits.filter((way) => way.opening !== one.id);
   return { ...drawn, exits, openings: drawn.openings.map((other) => (other === one ? now : other)) };

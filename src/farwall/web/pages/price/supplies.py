@@ -24,6 +24,7 @@ from farwall.papers.words import names_in
 from farwall.phrasebook import LANGUAGE, speaking
 from farwall.web.door import Door
 from farwall.web.live import Live
+from farwall.web.pages.forms.flat import both_told, flat_merged
 from farwall.web.pages.forms.keep import changed_by_other, keep_facts
 from farwall.web.pages.forms.measures import COUNT, Measure, NoNumber, Scale, measure_of
 from farwall.web.pages.forms.told import Slip, Wrong
@@ -77,9 +78,8 @@ class _Supplies:
         try:
             new = await self._keep(state, typed)
         except Wrong as error:
-            return await asyncio.to_thread(
-                self._page, job, typed=typed, slips=error.slips, code=422
-            )
+            now, slips = await asyncio.to_thread(self._over_newest, job, typed, error.slips)
+            return await asyncio.to_thread(self._page, job, typed=now, slips=slips, code=422)
         await self.held.plan_soon(job)
         return seen_elsewhere(f"{house_path(job)}/supplies?kept={'yes' if new else 'same'}")
 
@@ -102,6 +102,30 @@ class _Supplies:
             raise Wrong([Slip("", "", str(one)) for one in error.mistakes]) from None
         await keep_facts(self.door, state, changed)
         return True
+
+    def _over_newest(
+        self, job: str, typed: dict[str, Any], slips: tuple[Slip, ...]
+    ) -> tuple[dict[str, Any], tuple[Slip, ...]]:
+        """What was typed, with the slips; typed into older facts, as typing into the newest."""
+        from farwall.readers.job_json import job_from
+
+        state, book = self.kept.state(job), self.door.book
+        found, word = self._found(state), str(typed.get("version", ""))
+        versions = [str(one.version) for one in book.versions(job)]
+        if found is None or word == versions[-1] or word not in versions:
+            return typed, slips
+        lines = found[1].lines
+        was, now = (
+            (one.wishes.units, blanks_of(one.supplies, lines, one.wishes.units))
+            for one in (job_from(book.facts(job, int(each)), "The job")
+                        for each in (word, versions[-1]))
+        )  # fmt: skip
+        told = by_line(typed, lines, was[0], now[0])
+        both = flat_merged(was[1], now[1], told)
+        return as_typed(both.told, lines), (
+            Slip("", "", said("facts-other-merged")),
+            *(Slip(key, _called(key, lines), both_told(text)) for key, text in both.both.items()),
+        )
 
     def _found(self, state: State) -> tuple[OfficeGround, Quantities] | None:
         ground = office_ground_of(self.door.book, state)
@@ -196,6 +220,66 @@ def _lasts(
         elif jobs is not None:
             found[one.id] = jobs
     return found
+
+
+def blanks_of(told: Supplies, lines: Sequence[Quantity], units: str) -> dict[str, str]:
+    """The blanks of the form as these facts fill them, by name; those of lines by their number."""
+    found = {key: _count_text(getattr(told, key)) for key in _WHOLE}
+    found["kept_gear"] = told.kept_gear or ""
+    for n, one in enumerate(lines):
+        own = told.amounts.get(one.id)
+        found[f"own.{n}"] = "" if own is None else _own_text(one, own, units)
+        found[f"on.{n}"] = "" if one.id in told.left_out else "yes"
+        if one.id in LIVES:
+            found[f"lasts.{n}"] = _count_text(told.lasts.get(one.id))
+    return found
+
+
+def by_line(
+    typed: Mapping[str, Any], lines: Sequence[Quantity], was: str, now: str
+) -> dict[str, str]:
+    """What was typed, by the numbers that the lines have now and in today's units.
+
+    A line is found by its id; blanks of a line that the older form did not have are left out.
+    """
+    then = {str(typed[key]): key[3:] for key in typed if key.startswith("id.")}
+    found = {key: str(typed[key]).strip() for key in (*_WHOLE, "kept_gear") if key in typed}
+    for n, one in enumerate(lines):
+        if (number := then.get(one.id)) is None:
+            continue
+        found[f"on.{n}"] = str(typed.get(f"on.{number}", ""))
+        found[f"own.{n}"] = _in_units(one, str(typed.get(f"own.{number}", "")).strip(), was, now)
+        found[f"lasts.{n}"] = str(typed.get(f"lasts.{number}", "")).strip()
+    return found
+
+
+def as_typed(told: Mapping[str, str], lines: Sequence[Quantity]) -> dict[str, Any]:
+    """Blanks as a browser sends them: with the ids of the lines, and no box that is not ticked."""
+    ids = {f"id.{n}": one.id for n, one in enumerate(lines)}
+    return ids | {key: text for key, text in told.items() if text or not key.startswith("on.")}
+
+
+def _in_units(one: Quantity, text: str, was: str, now: str) -> str:
+    if was == now or not text:
+        return text
+    try:
+        return _own_text(one, _MEASURES[one.unit].si(text[:_LONGEST], was), now)  # type: ignore[arg-type]
+    except NoNumber:
+        return text
+
+
+def _called(key: str, lines: Sequence[Quantity]) -> str:
+    """What a blank is called."""
+    name, _, number = key.partition(".")
+    if number:
+        return what_shown(lines[int(number)])
+    if name == "kept_gear":
+        return said("price-supplies-gear")
+    return said(f"price-supplies-{name.replace('_', '-')}")
+
+
+def _count_text(value: float | None) -> str:
+    return "" if value is None else f"{value:g}"
 
 
 def _own(one: Quantity, text: str, held: Json, units: str) -> float | Slip | None:

@@ -142,4 +142,7 @@ WORDS = {
     "days-short-seal": "seal {n}",
     "days-short-finish": "finish",
     "days-short-hand-over": "hand over",
+    "days-more-houses": "{shown} of {n} houses are shown; the others.",
+    "days-more-chosen": "{n} of them are chosen.",
+    "days-houses-others": "Other open houses",
 }

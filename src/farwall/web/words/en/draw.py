@@ -18,7 +18,8 @@ WORDS = {
     "draw-tool-opening": "Opening",
     "draw-tool-fixture": "Fixture",
     "draw-tool-cut": "Saw cut",
-    "draw-hint-pick": "Take hold of a wall, a corner, an opening, a fixture or a cut and drag it.",
+    "draw-hint-pick": "Take hold of a wall, a corner, an opening, a fixture or a cut and drag it; "
+    "a whole room by its name, or inside once it is picked.",
     "draw-keys-pick": "By keys: pick it in the list, or with the cross and Enter; then the "
     "arrows, with Shift in larger steps.",
     "draw-hint-rectangle": "Set one corner, then the one across; or type both sides, such as "
@@ -112,6 +113,8 @@ WORDS = {
     "draw-redone": "One step done again.",
     "draw-moved": "Moved.",
     "draw-moved-wall": "The wall was moved, with what faces it and the openings on it.",
+    "draw-moved-room": "The room was moved, with its openings and what stands in it.",
+    "draw-moved-room-look": "The room was moved. Look at what leads elsewhere now: {openings}.",
     "draw-moved-corner": "The corner was moved.",
     "draw-moved-opening": "The opening was moved along its wall.",
     "draw-moved-fixture": "The fixture was moved.",

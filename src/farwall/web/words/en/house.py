@@ -81,6 +81,7 @@ WORDS = {
     "word-note": "note",
     "word-photo": "photo",
     "word-struck": "struck",
+    "word-set-aside": "set aside",
     "word-handed-over": "handed over",
     "word-called-back": "called back",
     "key-wet": "wet: just sprayed … an edge’s life ago",

@@ -32,4 +32,17 @@ WORDS = {
     "next-then-neutralise": "neutralise",
     "next-then-seal": "sealer, coat 1",
     "next-then-sealed": "the next coat of sealer, or the finish",
+    "houses-show-aside": "set aside ({n})",
+    "next-aside": "set aside.",
+    "aside-do": "Set this house aside",
+    "aside-told": "It leaves the lists, the calendar, the van and the lessons. Nothing is erased:"
+    " facts, log, photos and papers stay, and it can be brought back. Who has its "
+    "papers is not told by this: tell them.",
+    "aside-logged": "Something was entered on its floor. Setting it aside changes nothing there: "
+    "what is wet, neutralised or in a drum has to be seen to first.",
+    "aside-why": "Why (fell through, entered twice)",
+    "aside-is": "This house is set aside: it is in no list, calendar or van.",
+    "aside-because": "Why: {why}",
+    "aside-back": "Bring it back",
+    "aside-not-you": "Setting a house aside is not for your role. Ask a lead or the office.",
 }

@@ -89,6 +89,8 @@ WORDS = {
     "log-says-struck": "an earlier entry was wrong; it stays to be read",
     "log-word-handed-over": "handed over",
     "log-says-handed-over": "the house was handed over; the job is closed",
+    "log-word-set-aside": "set aside",
+    "log-says-set-aside": "the house is set aside: out of lists, calendar and van, nothing erased",
     "log-word-called-back": "called back",
     "log-says-called-back": "the client called after hand-over",
     "log-key-coat": "coat",

@@ -112,6 +112,8 @@ WORDS = {
     "van-no-such": "nothing of this name is in the van.",
     "van-other": "somebody else has changed the van since this page was made. Look at it as it "
     "is, then change it.",
+    "van-other-merged": "somebody else has changed the van since this page was made. What they "
+    "told stands here beside what you typed: look it over, then keep it.",
     "van-for": "For which house",
     "van-no-plan": "It has no plan yet: open the house, and one is made.",
     "van-no-sprayer": "No sound sprayer.",
@@ -138,4 +140,5 @@ WORDS = {
     "van-bring": "A van.json, in the place of what is there",
     "van-bring-do": "Bring it",
     "van-bring-not": "this is no van.json.",
+    "van-offered": "{shown} of {n} houses; seek the others by name.",
 }

@@ -148,4 +148,7 @@ WORDS = {
     "days-short-seal": "sellar {n}",
     "days-short-finish": "acabado",
     "days-short-hand-over": "entregar",
+    "days-more-houses": "Se muestran {shown} de {n} casas; las otras.",
+    "days-more-chosen": "{n} de ellas están elegidas.",
+    "days-houses-others": "Otras casas abiertas",
 }

@@ -19,7 +19,7 @@ WORDS = {
     "draw-tool-fixture": "Mueble fijo",
     "draw-tool-cut": "Corte de sierra",
     "draw-hint-pick": "Tome una pared, una esquina, una puerta, un mueble fijo o un corte y "
-    "arrástrelo.",
+    "arrástrelo; un cuarto entero, por su nombre, o por dentro una vez elegido.",
     "draw-keys-pick": "Con teclas: elíjalo en la lista, o con la cruz y Entrar; luego las "
     "flechas, con Mayús en pasos grandes.",
     "draw-hint-rectangle": "Ponga una esquina y luego la opuesta; o escriba los dos lados, como"
@@ -114,6 +114,9 @@ WORDS = {
     "draw-redone": "Un paso hecho otra vez.",
     "draw-moved": "Movido.",
     "draw-moved-wall": "Se movió la pared, con lo que tiene enfrente y sus puertas.",
+    "draw-moved-room": "El cuarto se movió, con sus puertas y lo que está en él.",
+    "draw-moved-room-look": "El cuarto se movió. Revise lo que ahora lleva a otro lado: "
+    "{openings}.",
     "draw-moved-corner": "Se movió la esquina.",
     "draw-moved-opening": "La puerta o el paso se movió por su pared.",
     "draw-moved-fixture": "Se movió el mueble fijo.",

@@ -82,6 +82,7 @@ WORDS = {
     "word-note": "nota",
     "word-photo": "foto",
     "word-struck": "tachado",
+    "word-set-aside": "apartada",
     "word-handed-over": "entregada",
     "word-called-back": "llamaron",
     "key-wet": "mojado: recién rociado … hace una vida de orilla",

@@ -32,4 +32,19 @@ WORDS = {
     "next-then-neutralise": "neutralizar",
     "next-then-seal": "sellador, mano 1",
     "next-then-sealed": "la siguiente mano de sellador, o el acabado",
+    "houses-show-aside": "apartadas ({n})",
+    "next-aside": "apartada.",
+    "aside-do": "Apartar esta casa",
+    "aside-told": "Sale de las listas, del calendario, de la camioneta y de las lecciones. Nada "
+    "se borra: sus datos, bitácora, fotos y papeles se quedan, y se puede traer de "
+    "vuelta. Quien tiene sus papeles no se entera por esto: avíseles.",
+    "aside-logged": "Algo se anotó en su piso. Apartarla no cambia nada allí: lo que está mojado, "
+    "neutralizado o en un tambor se atiende primero.",
+    "aside-why": "Por qué (se cayó el trato, se anotó dos veces)",
+    "aside-is": "Esta casa está apartada: no está en ninguna lista, ni en el calendario ni en "
+    "la camioneta.",
+    "aside-because": "Por qué: {why}",
+    "aside-back": "Traerla de vuelta",
+    "aside-not-you": "Apartar una casa no es para su papel. Pregunte a un "
+    "encargado o a la oficina.",
 }

@@ -89,6 +89,9 @@ WORDS = {
     "log-says-struck": "una anotación anterior estaba mal; se queda para leerse",
     "log-word-handed-over": "entregado",
     "log-says-handed-over": "la casa se entregó; el trabajo está cerrado",
+    "log-word-set-aside": "apartada",
+    "log-says-set-aside": "la casa se aparta: fuera de listas, calendario y camioneta, "
+    "sin borrar nada",
     "log-word-called-back": "llamada del cliente",
     "log-says-called-back": "el cliente llamó después de la entrega",
     "log-key-coat": "mano",

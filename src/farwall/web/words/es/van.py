@@ -113,6 +113,8 @@ WORDS = {
     "van-no-such": "no hay nada con este nombre en la camioneta.",
     "van-other": "alguien más cambió la camioneta desde que se hizo esta página. Mírela como "
     "está y cámbiela después.",
+    "van-other-merged": "otra persona cambió la camioneta desde que se hizo esta página. Lo "
+    "que ella puso está aquí junto a lo que usted escribió: revíselo y luego guárdelo.",
     "van-for": "Para cuál casa",
     "van-no-plan": "Todavía no tiene plan: abra la casa y se hace uno.",
     "van-no-sprayer": "Ninguna rociadora sana.",
@@ -139,4 +141,5 @@ WORDS = {
     "van-bring": "Un van.json, en lugar de lo que hay",
     "van-bring-do": "Traerlo",
     "van-bring-not": "esto no es un van.json.",
+    "van-offered": "{shown} de {n} casas; busque las otras por nombre.",
 }
