@@ -9,6 +9,7 @@ from tests.midday import HOUSES, after, band, bands_of, codes, day_of
 
 from farwall.errors import Refused, Unanswerable
 from farwall.facts.so_far import ClosedRoom, Done, SoFar
+from farwall.job.again_fields import last_min, moved
 from farwall.job.past import settle_past
 from farwall.job.replan import replan
 from farwall.job.rest_of_day import RestOfDay
@@ -275,3 +276,23 @@ def test_a_plan_made_in_mid_day_is_read_back_as_it_was():
     plan = day_of("quince-street")
     again = replan(plan, after(plan, "first.3.5", closed=(ClosedRoom("bed-1"),)))
     assert plan_from(plan_to_dict(again), "it") == again
+
+
+@pytest.mark.parametrize(
+    ("likely", "high", "late", "wait"),
+    [(100.0, 300.0, 600.0, 300.0), (1200.0, None, 600.0, 1200.0), (1200.0, None, 60.0, None)],
+    ids=["late end", "likely end", "as planned"],
+)
+def test_a_coat_planned_for_a_morning_waits_longer_where_the_first_ended_too_late_for_it(
+    likely, high, late, wait
+):
+    """By hand: three hours lie between the end of the wait and the morning that was planned. The
+    first ends later by more; the second waits for its late end, or its likely one without that."""
+    plan = day_of("quince-street")
+    first = [one for one in plan.fields if one.coat == plan.fields[0].coat]
+    planned = last_min(first) + (high or 24 * 60.0) + 180.0
+    clock = replace(plan.clocks[0], low_min=60.0, likely_min=likely, high_min=high)
+    of = replace(plan, clocks=(clock, *plan.clocks[1:]))
+    shifted = [moved(one, late) for one in first]
+    begins = RestOfDay(of, None, ())._begins(first[0].coat, shifted, planned)
+    assert begins == pytest.approx(planned if wait is None else last_min(shifted) + wait, abs=0.11)
