@@ -252,6 +252,24 @@ PHRASES = {
     "Mano {&1}: se dice que hay {#2} en un tanque que toma {#3}; ¿está mal una cifra o su unidad?",
     "Coat {&1}: more was filled than was mixed, by {#2}; a batch or a weighing is missing.":
     "Mano {&1}: se llenó más de lo que se mezcló, por {#2}; falta una tanda o un pesaje.",
+    "Coat {&1}: a batch of {#2} came from two phones and counts once; if there were two, enter the "
+    "other again.":
+    "Mano {&1}: una tanda de {#2} llegó de dos teléfonos y cuenta una vez; si fueron dos, anote la "
+    "otra de nuevo.",
+    "Coat {&1}: two phones enter batches of {#2} and {#3} at nearly the same time, and both "
+    "count; if it was one, strike the wrong one.":
+    "Mano {&1}: dos teléfonos anotan tandas de {#2} y {#3} casi a la vez, y cuentan las dos; si "
+    "fue una sola, tache la equivocada.",
+    "A filled tank came from two phones and counts once; if two were filled, enter the other "
+    "again.":
+    "Un tanque lleno llegó de dos teléfonos y cuenta una vez; si se llenaron dos, anote el otro de "
+    "nuevo.",
+    "A rinse came from two phones and counts once; if there were two, enter the other again.":
+    "Un enjuague llegó de dos teléfonos y cuenta una vez; si fueron dos, anote el otro de nuevo.",
+    "Undone on one phone, {&1} was entered on another too and counts as done; if it is not, "
+    "strike that entry as well.":
+    "Deshecho en un teléfono, {&1} se anotó también en otro y cuenta como hecho; si no lo está, "
+    "tache también esa anotación.",
     "Field {&1} is told to be begun twice.": "Se dice que el tramo {&1} se empezó dos veces.",
     "Band {&1} is told to be done twice.": "Se dice que la franja {&1} se hizo dos veces.",
     "The plan has no band {&1}; it is passed over.": "El plan no tiene franja {&1}; se omite.",

@@ -43,7 +43,7 @@ class Told:
     @classmethod
     def of(cls, story: Story) -> Told:
         """Those of a story."""
-        return cls(story.happened, story.struck, story.starts_at)
+        return cls((*story.happened, *story.doubled), story.struck, story.starts_at)
 
     @classmethod
     def bare(cls, kept: Sequence[Kept]) -> Told:
