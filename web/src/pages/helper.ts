@@ -1,5 +1,5 @@
 /** The helper's pages: what to mix, where the full tank goes, the label of the jug, what the book says. */
-import { bound, clock, doorWords, hour, measured, stainOf, volume } from "../pure/say.ts";
+import { bound, clock, dateAt, doorWords, measured, stainOf, volume } from "../pure/say.ts";
 import { bandName } from "../pure/sheet.ts";
 import { w } from "../pure/words.ts";
 import { key, safe, top, type Shown } from "./shown.ts";
@@ -59,8 +59,8 @@ export function label(s: Shown): string {
   const { sheet, day } = s;
   const n = sheet.coats.findIndex((one) => one.id === day.coat);
   const coat = sheet.coats[n] ?? { id: "", stain: "", cut: "" };
-  const mixed = new Date(s.mixedAt ?? Date.now());
-  const at = { day: dateOf(mixed), at: hour(mixed.getHours(), mixed.getMinutes(), sheet.units ?? "us") };
+  const mixed = s.mixedAt ?? s.now;
+  const at = { day: dateAt(sheet, mixed), at: clock(sheet, mixed) };
   const lot = s.lot || "__________";
   return `${top(true, key("print", w("print")))}
 <section class="jug"><h1>${w("acidBig")}</h1>
@@ -70,9 +70,6 @@ export function label(s: Shown): string {
 <p class="in">${w("hazard")} ${w("never")}</p><p>${w("waterFirst")}</p><p>${w("eyesShort")}</p><p>${w("sheetWins")}</p></section>
 <label class="paperless">${w("lot")}<input id="lot" maxlength="60" autocomplete="off" value="${safe(s.lot)}"></label>`;
 }
-
-const two = (n: number) => String(n).padStart(2, "0");
-const dateOf = (d: Date) => `${d.getFullYear()}-${two(d.getMonth() + 1)}-${two(d.getDate())}`;
 
 export function book(s: Shown): string {
   const { lines, langs, at, laid, no } = s.told;

@@ -10,7 +10,7 @@ export function run(s: Shown): string {
   const fill = s.day.fills[0];
   return `<div class="three">${key("undo", undo)}${key("go helper", w("helper"))}${eyesKey()}</div>
 <h1 class="where">${safe(where(s.sheet, s.day))}</h1>
-<p class="line status${s.waits ? " waits" : ""}">${safe(s.status)}</p>
+<p class="line status${s.waits ? " waits" : ""}">${safe(s.status)}${s.away ? ` · ${safe(s.away)}` : ""}</p>
 ${s.stop ? `<p class="stop" role="alert">${safe(bound(s.stop))}</p>` : ""}
 <div class="scene"><div class="pic">${picture(s.sheet, s.day, s.now, s.room.wide, s.room.high)}</div>
 <div class="told"><div class="big${s.big.until === null ? " word" : ""}" id="big" role="timer"></div>
