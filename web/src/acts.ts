@@ -9,7 +9,7 @@ import { reasons } from "./pages/logging.ts";
 import { smaller, type Photo } from "./photo.ts";
 import type { Entry } from "./pure/entry.ts";
 import { guess, stepped } from "./pure/reading.ts";
-import { bandsOf, type Band, type Sheet } from "./pure/sheet.ts";
+import { bandsOf, handOf, twoSpray, type Band, type Sheet } from "./pure/sheet.ts";
 import { w } from "./pure/words.ts";
 import { photosOf } from "./send.ts";
 import { fresh, job, lastOwn, now, own, speakAsWished, units, using, waiting as unsent } from "./state.ts";
@@ -71,9 +71,10 @@ const KEYS: Record<string, (arg: string, s: Sheet) => unknown> = { ...washKeys(l
     const here = now.view.startsWith("wash") ? now.view : sampling() ? "samples" : "run";
     return last ? log("struck", { entry: last.id }, Date.now(), null, here) : undefined;
   },
-  filled: () => {
-    const then = now.day?.fills[0]?.tank;
-    return log("filled", then == null ? {} : { tank_l: then });
+  filled: (_, s) => {
+    const fill = now.day?.fills[0];
+    if (fill && twoSpray(s)) return log("filled", { sprayer: handOf(fill) }); // as the key says
+    return log("filled", fill?.tank == null ? {} : { tank_l: fill.tank });
   },
   mixed: (_, s) => {
     const { parts } = mixing(s, now.day!, fresh());

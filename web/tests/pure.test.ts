@@ -4,9 +4,10 @@ import { createHash } from "node:crypto";
 import { test } from "node:test";
 import type { Entry } from "../src/pure/entry.ts";
 import { jumped, offOf } from "../src/pure/era.ts";
+import { dayOf } from "../src/pure/day.ts";
 import { once } from "../src/pure/gloves.ts";
 import { nextId } from "../src/pure/ids.ts";
-import { big, callBetween, clock, clockAway, countdown, dateAt, dayTold, short, volume } from "../src/pure/say.ts";
+import { big, callBetween, clock, clockAway, countdown, dateAt, dayTold, short, volume, whoseTank } from "../src/pure/say.ts";
 import { type Reading, stepped } from "../src/pure/reading.ts";
 import { sha256 } from "../src/pure/sha256.ts";
 import { meeting, middle } from "../src/pure/shapes.ts";
@@ -267,4 +268,26 @@ test("a plan whose day is long past begins nothing; one that is yet to come tell
   assert.equal(past.word, "past");
   assert.match(past.label, /plan Hall for a new day/);
   assert.match(big(sheet, day, null, -2000).label, /begin Hall; the plan is for/);
+});
+
+test("where two spray a fill entered for one leaves the other's to come, and says whose it is", () => {
+  speak("en");
+  const fill = (by: string, at: number, band = "c.1.1") => ({
+    coat: "c", band, at, minutes: 1, litres: 7, by, door: "", kind: "", tank: null }) as unknown as Sheet["fills"][number];
+  const row = (id: string, hand: number): Field["bands"][number] => [id, hand, 5, 6, 0, 1, 0];
+  const sheet = {
+    starts_at: "2026-06-08T08:00:00-06:00", coats: [{ id: "c" }], mixes: [], clocks: [], rooms: {}, shapes: [],
+    fields: [{ id: "c.1", coat: "c", no: 1, rooms: [], start: 5, end: 6, low: 9, bands: [row("c.1.1", 1), row("c.1.2", 2)] }],
+    fills: [fill("sprayer", 1), fill("sprayer 2", 1), fill("helper to sprayer 2", 9, "c.1.2")],
+  } as unknown as Sheet;
+  const entry = (n: number, about: Entry["about"]) => ({ at: n, entry: {
+    id: `e${n}`, job: "q", word: "filled", at: "", who: "", device: "a", number: n, era: 0, about, version: 1 } });
+  const left = (...told: Entry["about"][]) => dayOf(sheet, told.map((about, n) => entry(n, about))).fills.map((one) => `${one.by} ${one.at}`);
+  assert.deepEqual(left(), ["sprayer 1", "sprayer 2 1", "helper to sprayer 2 9"]);
+  assert.deepEqual(left({ sprayer: "2" }), ["sprayer 1", "helper to sprayer 2 9"]);
+  assert.deepEqual(left({ sprayer: "2" }, { sprayer: "2" }), ["sprayer 1"]);
+  assert.deepEqual(left({}), ["sprayer 2 1", "helper to sprayer 2 9"]);
+  assert.deepEqual(left({ sprayer: "2" }, {}), ["helper to sprayer 2 9"]);
+  assert.equal(whoseTank(sheet, sheet.fills[2]), " · sprayer 2");
+  assert.equal(whoseTank({ ...sheet, fields: [] }, sheet.fills[2]), "");
 });

@@ -1,6 +1,6 @@
 /** Where the day stands, from the sheet and the log alone: next band, edge, fill, wait. Pure. */
 import { oldestOf, type Oldest } from "./edge.ts";
-import { bandsOf, type Band, type Clock, type Field, type Fill, type Look, type Mix, type Sheet } from "./sheet.ts";
+import { bandsOf, handOf, twoSpray, type Band, type Clock, type Field, type Fill, type Look, type Mix, type Sheet } from "./sheet.ts";
 import { sprayed, type Floor } from "./spraying.ts";
 import type { Happened } from "./story.ts";
 
@@ -108,17 +108,28 @@ function lateness(sheet: Sheet, floor: Floor, coat: string): number | null {
   return late;
 }
 
-/** Fills whose band is not sprayed and that nobody entered, with the minute they will be due. */
+/**
+ * Fills whose band is not sprayed and that nobody entered, with the minute they will be due. One that was
+ * entered for a sprayer is the next of his; one for nobody is the next of all.
+ */
 function fillsToCome(
   sheet: Sheet, floor: Floor, happened: Happened[], coat: string,
 ): (Fill & { then: number })[] {
-  const own = sheet.fills.filter((one) => one.coat === coat).sort((a, b) => a.at - b.at);
-  const passed = own.filter((one) => floor.done.has(one.band)).length;
   const ends = [...floor.done].filter(([id]) => bandCoat(sheet, id) !== coat).map(([, s]) => s.end);
   const since = Math.max(-Infinity, ...ends);
-  const filled = happened.filter((one) => one.entry.word === "filled" && one.at > since).length;
+  const filled = happened.filter((one) => one.entry.word === "filled" && one.at > since);
+  const count = (hand: string) => filled.filter(({ entry }) => entry.about["sprayer"] === hand).length;
+  const named: Record<string, number> = twoSpray(sheet) ? { 1: count("1"), 2: count("2") } : {};
   const late = lateness(sheet, floor, coat) ?? 0;
-  return own.slice(Math.max(passed, filled)).map((one) => ({ ...one, then: one.at + late }));
+  let bare = filled.length - (named[1] ?? 0) - (named[2] ?? 0);
+  const left = sheet.fills.filter((one) => one.coat === coat).sort((a, b) => a.at - b.at).filter((one) => {
+    const passed = floor.done.has(one.band);
+    const his = (named[handOf(one)] ?? 0) > 0;
+    if (his) named[handOf(one)]! -= 1;
+    else if (passed) bare -= 1;
+    return !passed && !his;
+  });
+  return left.slice(Math.max(bare, 0)).map((one) => ({ ...one, then: one.at + late }));
 }
 
 function bandCoat(sheet: Sheet, band: string): string {

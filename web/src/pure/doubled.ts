@@ -1,5 +1,5 @@
 /** One thing that two phones entered counts once: the steps of `job/story/doubled.py`. Pure. */
-import type { Sheet } from "./sheet.ts";
+import { twoSpray, type Sheet } from "./sheet.ts";
 import type { Happened } from "./story.ts";
 
 const SAME_MIN = 4;
@@ -9,7 +9,7 @@ const ADDS_UP: Record<string, string> = { mixed: "coat", filled: "sprayer", rins
 
 /** What happened, each thing once, with all that the phones carry of it. */
 export function once(sheet: Sheet, happened: Happened[]): Happened[] {
-  const two = sheet.fields.some((one) => one.bands.some((row) => row[1] === 2));
+  const two = twoSpray(sheet);
   const kept: Happened[] = [];
   const devices = new Map<string, Set<string>>();
   for (const one of happened) {

@@ -1,5 +1,5 @@
 /** Words and figures for the page. Pure. */
-import { bandName, roomsOf, type Fill, type Sheet } from "./sheet.ts";
+import { bandName, handOf, roomsOf, twoSpray, type Fill, type Sheet } from "./sheet.ts";
 import { isWord, w } from "./words.ts";
 import type { Day } from "./day.ts";
 import type { Entry } from "./entry.ts";
@@ -161,8 +161,12 @@ export function doorWords(fill: Fill): string {
 /** `Full tank to the Laundry–Hall door at 9:42`. */
 export function fillLine(sheet: Sheet, fill: Fill & { then: number }): string {
   const at = clock(sheet, fill.then);
-  return w(fill.by === "helper" ? "fullTank" : "fillTank", { door: doorWords(fill), at });
+  return w(fill.by.startsWith("helper") ? "fullTank" : "fillTank", { door: doorWords(fill), at }) + whoseTank(sheet, fill);
 }
+
+/** Behind a tank where two spray: whose it is. */
+export const whoseTank = (sheet: Sheet, fill: Fill | undefined): string =>
+  fill && twoSpray(sheet) ? ` · ${w("sprayerNo", { n: handOf(fill) })}` : "";
 
 /** A few words for an entry: what `undo` would strike. */
 export function short(sheet: Sheet, entry: Entry): string {

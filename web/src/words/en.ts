@@ -10,7 +10,7 @@ export const EN = {
   helper: "Helper", tankFilled: "Tank filled", tankTub: "Tank, tub", drip: "Drip",
   sheenGone: "Sheen gone", stillDamp: "Still damp", dry: "Dry", stoppedKey: "Stopped",
   noteKey: "Note, photo", phoneKey: "Phone",
-  noFill: "No fill to come in this coat", allSprayed: "All sprayed", bandDone: "Band {band} done",
+  sprayerNo: "sprayer {n}", noFill: "No fill to come in this coat", allSprayed: "All sprayed", bandDone: "Band {band} done",
   field: "the floor in hand: {rooms}",
   title: "{job} · run sheet",
   // what waits

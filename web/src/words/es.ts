@@ -9,7 +9,7 @@ export const ES: Words = {
   helper: "Ayudante", tankFilled: "Tanque lleno", tankTub: "Tanque, tina", drip: "Goteo",
   sheenGone: "Sin brillo", stillDamp: "Aún húmedo", dry: "Seco", stoppedKey: "Parado",
   noteKey: "Nota, foto", phoneKey: "Teléfono",
-  noFill: "Ya no se llena en esta mano", allSprayed: "Todo rociado", bandDone: "Franja {band} lista",
+  sprayerNo: "rociador {n}", noFill: "Ya no se llena en esta mano", allSprayed: "Todo rociado", bandDone: "Franja {band} lista",
   field: "el piso en curso: {rooms}",
   title: "{job} · hoja de trabajo",
   entry1: "1 anotación", entries: "{n} anotaciones",

@@ -13,6 +13,7 @@ from dataclasses import replace
 from farwall.facts.numbered import numbered
 from farwall.facts.plan import Plan
 from farwall.job.story.noun import Happened
+from farwall.job.story.whose import two_spray
 from farwall.nouns import dataclass
 
 SAME_MIN = 4.0
@@ -42,7 +43,7 @@ def once(plan: Plan, happened: Sequence[Happened]) -> Once:
     Each phone's own entries are never taken for one another: entered twice there, it was done
     twice. Where two spray, tanks count apart and one that is not named may be either's.
     """
-    two = any(band.sprayer == 2 for field in plan.fields for band in field.bands)
+    two = two_spray(plan)
     kept: dict[str, Happened] = {}
     devices: dict[str, set[str]] = {}
     doubled: list[Happened] = []

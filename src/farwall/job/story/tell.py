@@ -14,6 +14,7 @@ from farwall.job.story.noun import Closed, CoatStory, FieldStory, Happened, Leve
 from farwall.job.story.order import in_order
 from farwall.job.story.spraying import Spraying
 from farwall.job.story.wearing import wearing
+from farwall.job.story.whose import names_of
 
 _SPRAYING = frozenset({"field-started", "band-done", "field-done", "coat-done"})
 _EARLY_MIN = 30.0
@@ -31,7 +32,7 @@ def story(plan: Plan, kept: Iterable[Kept]) -> Story:
     single = once(plan, ordered.happened)
     happened = single.happened
     spraying = Spraying(plan)
-    litres = Litres(plan, spraying)
+    litres = Litres(plan, spraying, names_of(plan, happened))
     looks = Looks(plan, spraying)
     odd: list[str] = [*ordered.contradictions, *single.words]
     odd += stand_all_the_same(plan, happened, ordered.struck)

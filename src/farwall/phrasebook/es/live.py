@@ -153,6 +153,16 @@ PHRASES = {
     "begin band {&1} by then, or the edge that {&2} meets is dead":
     "para entonces empiece la franja {&1}, o muere la orilla que toca {&2}",
     "the tank is empty in field {&1}: fill": "se vacía el tanque en el tramo {&1}: llénelo",
+    "the tank of sprayer {#1} is empty in field {&2}: fill":
+    "se vacía el tanque del rociador {#1} en el tramo {&2}: llénelo",
+    "the tank of sprayer {#1} is empty in field {&2}, reckoned by the plan: fill, and enter "
+    "whose it was":
+    "se vacía el tanque del rociador {#1} en el tramo {&2}, contado por el plan: llénelo y anote "
+    "de quién era",
+    "the tank of sprayer {#1} may be empty in field {&2}, for nobody told whose was looked at: "
+    "fill, and enter whose it was":
+    "el tanque del rociador {#1} puede vaciarse en el tramo {&2}, pues nadie dijo cuál se miró: "
+    "llénelo y anote de quién era",
     "the stop line of {&1}: look at tub and tank before {&2}":
     "la línea de parada de {&1}: revise tina y tanque antes de {&2}",
     "{@1} should be free: ask, then enter room-free":
