@@ -14,6 +14,7 @@ from farwall.facts.job import Job
 from farwall.facts.lessons import Lessons
 from farwall.facts.log import Kept
 from farwall.facts.plan import Plan
+from farwall.job.daylight import sun_of
 from farwall.nouns import dataclass
 from farwall.readers.kept_json import kept_to_dict
 from farwall.store.book import Book
@@ -92,7 +93,7 @@ class LiveJobs:
         told = [kept_to_dict(one) for one in kept]
         at_min = minute_of(found.plan, kept, clock)
         made: Made = self.hands.submit(
-            rest_of, document, told, at_min, found.job.wishes.units
+            rest_of, document, told, at_min, found.job.wishes.units, sun_of(found.job)
         ).result()
         rest = {"upto": place, "at_min": at_min, "faults": list(made.faults), "no": list(made.no)}
         self.book.put_document(REST, job, {**rest, "plan": made.document})

@@ -18,7 +18,7 @@ ${s.stop ? `<p class="stop" role="alert">${safe(bound(s.stop))}</p>` : ""}
 ${barOf(s)}
 ${isRefused(s) ? "" : `<p class="next">${fill ? safe(fillLine(s.sheet, fill)) : w("noFill")}</p>`}
 ${mainOf(s)}
-<div class="three">${key("filled", w("tankFilled") + whoseTank(s.sheet, fill))}${key("go tank", w("tankTub"))}${key("drip", w("drip"), "red")}
+<div class="three">${key("filled", `${w("tankFilled")}<b>${whoseTank(s.sheet, fill).slice(3)}</b>`)}${key("go tank", w("tankTub"))}${key("drip", w("drip"), "red")}
 ${key("pick sheen-lost", w("sheenGone"))}${key("pick still-damp", w("stillDamp"))}${key("pick dry", w("dry"))}
 ${key("pick stopped", w("stoppedKey"), "red")}${key("go note", w("noteKey"))}${key("go phone", w("phoneKey"))}</div>`;
 }
