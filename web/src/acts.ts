@@ -40,6 +40,9 @@ async function log(word: string, about: Entry["about"], at = Date.now(), taken: 
 
 drawSamplesBy(() => samplePage(log));
 
+/** The coat that a look is at: the one sprayed last; where it lies on one that may be wet, that one. */
+const lookedAt = () => now.day?.wet?.below ?? sprayedCoat();
+
 const sprayedCoat = () => {
   const last = using()?.fields.filter((one) => now.day?.floor.begun.includes(one.id)).pop();
   return last?.coat ?? now.day?.coat ?? "";
@@ -89,7 +92,7 @@ const KEYS: Record<string, (arg: string, s: Sheet) => unknown> = { ...washKeys(l
   },
   room: (arg) => {
     const word = now.view.split(" ")[1]!;
-    const coat = word.startsWith("room-") ? {} : { coat: sprayedCoat() };
+    const coat = word.startsWith("room-") ? {} : { coat: lookedAt() };
     return log(word, { ...(arg ? { room: arg } : {}), ...coat }, now.pickedAt);
   },
   because: (arg) => {

@@ -30,7 +30,7 @@ export interface Day {
   look: Look | null;
   wait: { clock: Clock; from: number } | null;
   /** The field entered over a coat that cannot be dry yet, and until when: `job/live/coat_rules.py`. */
-  wet: { field: Field; until: number } | null;
+  wet: { field: Field; below: string; until: number } | null;
 }
 
 /** low: minutes an edge lives by the book, where it has said so for this coat; never longer. */
@@ -166,7 +166,7 @@ function waitFor(sheet: Sheet, floor: Floor, coat: string): Day["wait"] {
   return clock && Number.isFinite(from) ? { clock, from } : null;
 }
 
-/** The field begun last, where it was entered sooner than the coat below dries there, with no look that found it dry. */
+/** The field begun last, where it was entered sooner than the coat below dries there, with no look that found it dry there. */
 function onWet(sheet: Sheet, floor: Floor, happened: Happened[]): Day["wet"] {
   const coats = sheet.coats.map((one) => one.id);
   const field = sheet.fields.find((one) => one.id === floor.begun.at(-1));
@@ -176,6 +176,8 @@ function onWet(sheet: Sheet, floor: Floor, happened: Happened[]): Day["wet"] {
   const under = sheet.fields.filter((f) => f.coat === below && f.rooms.some((room) => field.rooms.includes(room))).flatMap((f) => f.bands);
   const from = Math.max(...under.map((row) => floor.done.get(row[0])?.end ?? -Infinity));
   const first = Math.min(...field.bands.map((row) => floor.done.get(row[0])?.end ?? Infinity));
-  const looked = happened.some((one) => one.entry.word === "dry" && one.at >= from);
-  return first < from + low && !looked ? { field, until: from + low } : null;
+  const looks = happened.filter(({ entry: { word, about }, at }) => ["dry", "still-damp"].includes(word) && at >= from
+    && (about["clock"] ?? "recoat") === "recoat" && (about["coat"] ?? below) === below);
+  const dry = field.rooms.every((room) => looks.filter(({ entry: { about } }) => (about["room"] ?? room) === room).pop()?.entry.word === "dry");
+  return first < from + low && !dry ? { field, below: below!, until: from + low } : null;
 }

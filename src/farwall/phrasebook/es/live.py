@@ -185,7 +185,7 @@ PHRASES = {
     "las {#5}.",
     "Spray nothing on a wet coat.": "No rocíe nada sobre una mano mojada.",
     "Undo it.": "Deshágalo.", "Looked at and dry?": "¿La miró y está seca?",
-    "Enter that.": "Anótelo.",
+    "Enter that for coat {#1} there.": "Anótelo para la mano {#1} en ese lugar.",
     "A slip?": "¿Fue un error?", "Strike it.": "Táchelo.",
     # Planning anew.
     "The plan still holds: order, minutes and fillings are its own.":
