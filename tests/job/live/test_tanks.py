@@ -1,5 +1,7 @@
 """Two sprayers, two tanks: each alarm at the soonest that his could be empty, by hand."""
 
+from types import SimpleNamespace
+
 import pytest
 from tests.job.story.entries import Log
 from tests.midday import day_of_two
@@ -107,6 +109,74 @@ def test_who_sprayed_more_than_his_tank_held_was_filled_and_is_reckoned_by_the_p
     for band in left_of(2)[:1]:
         made("band-done", AT + 0.4, band=band.id)
     assert tanks(day(made))[-1].how == "plan"
+
+
+def thirsty(made, factor=1.25):
+    """The day of a slab that is believed to drink a quarter more."""
+    found = day(made)
+    found.__dict__["belief"] = SimpleNamespace(factor=factor)
+    return found
+
+
+def test_of_a_thirsty_slab_what_was_sprayed_since_counts_for_more_by_hand():
+    """His next band lasts a minute from a look in its middle: of it half is used since."""
+    band = left_of(2)[0]
+    made = log()
+    made("tank-weighed", AT + 0.5, tank_l=3.0, sprayer="2")
+    made("field-started", AT + 0.5, field=BOTH.id, counted=0)
+    made("band-done", AT + 1.0, band=band.id)
+    then = story(PLAN, made.kept).done()[band.id]
+    share = (AT + 1.0 - (AT + 0.5)) / (then.end_min - then.start_min)
+    assert 0 < share < 1, "the look lies inside the band"
+    used = 1.25 * share * band.litres
+    found = {one.sprayer: one.litres for one in tanks(thirsty(made))}
+    assert found[2] == pytest.approx(3.0 - used, abs=1e-3)
+    full = PLAN.inputs.tools.tank_l
+    assert found[1] == pytest.approx(full - 1.25 * L[FIRST.id], abs=0.02)
+
+
+def test_what_was_told_of_the_coat_below_is_not_in_the_tank_of_the_next():
+    made = log()
+    made("tank-weighed", AT + 0.1, tank_l=0.4, sprayer="2")
+    made("coat-done", AT + 20, coat="first")
+    ordered = sorted((f for f in PLAN.fields if f.coat == "second"), key=lambda one: one.order)
+    for field in ordered:
+        if {b.sprayer for b in field.bands} == {1, 2}:
+            made("band-done", field.start_min + 1, band=field.bands[0].id)
+            break
+        made("field-done", field.end_min, field=field.id)
+    standing = Standing(PLAN, story(PLAN, made.kept), field.start_min + 1.1)
+    assert standing.coat == "second"
+    assert {one.how for one in tanks(standing)} == {"plan"}
+
+
+def test_a_fill_in_mid_field_counts_when_his_band_after_it_is_done():
+    """Sorrel Rise, the last field of its first coat: the helper brings the second a full tank."""
+    plan = day_of_two("sorrel-rise", helper=True)
+    field = max((f for f in plan.fields if f.coat == "coat-1"), key=lambda one: one.order)
+    fill = next(
+        r
+        for r in field.refills
+        if r.by.endswith("sprayer 2") and r.at_min > field.bands[0].start_min
+    )
+    after = fill.at_min + fill.minutes
+    own = [b for b in field.bands if b.sprayer == 2]
+    upto = [b for b in own if b.end_min <= after + 0.01]
+    following = own[len(upto)]
+
+    def holds(*bands):
+        made = Log(plan)
+        for each in sorted(plan.fields, key=lambda one: one.order):
+            if each.coat == "coat-1" and each.order < field.order:
+                made("field-done", each.end_min, field=each.id)
+        for band in bands:
+            made("band-done", band.end_min, band=band.id)
+        return {
+            one.sprayer: one.litres for one in tanks(Standing(plan, story(plan, made.kept), after))
+        }[2]
+
+    before, then = holds(*upto), holds(*upto, following)
+    assert then == pytest.approx(before + fill.litres - following.litres, abs=0.05)
 
 
 def test_where_one_sprays_alone_an_unnamed_tank_is_his():

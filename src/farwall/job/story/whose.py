@@ -40,10 +40,8 @@ def whose(
 
 
 def _both_at_work(plan: Plan, coat: str, done: Collection[str]) -> bool:
-    """Whether the second has sprayed of this coat, or the field to go on with is his too."""
+    """Whether a field that is begun, or the one to go on with, is the second's too."""
     own = sorted((f for f in plan.fields if f.coat == coat), key=lambda field: field.order)
-    if any(band.id in done for field in own for band in field.bands if band.sprayer == 2):
-        return True
     following = next((f for f in own if any(b.id not in done for b in f.bands)), None)
     begun = [f for f in own if any(b.id in done for b in f.bands)]
     return any(_has_two(field) for field in (*begun, *([following] if following else [])))
