@@ -5,11 +5,12 @@ import re
 
 import pypdfium2
 import pytest
-from tests.midday import day_of
+from tests.midday import EXAMPLES, day_of
 
 from farwall.cli.main import main
+from farwall.cli.midday_words import light_beside
 from farwall.papers.json_text import json_text
-from farwall.readers.plan_json import plan_to_dict
+from farwall.readers.plan_json import plan_to_dict, read_plan
 
 
 @pytest.fixture(scope="module")
@@ -150,3 +151,22 @@ def test_the_sheet_names_no_revision_that_nobody_told(plan, tmp_path):
     main(["replan", str(plan), "now=8:30", "--out", str(told), *words])
     assert "· datos 3 · entradas " in sheet_of(told)
     assert "planeado de nuevo a las 8:30" in sheet_of(told)
+
+
+def test_the_place_in_the_job_beside_a_plan_tells_its_sunset_and_a_broken_one_stops_nothing(
+    plan, tmp_path, capsys
+):
+    facts = json.loads((EXAMPLES / "quince-street" / "job.json").read_text())
+    here, read = tmp_path / "plan.json", read_plan(plan)
+    assert light_beside(here, read) is None
+    place = {"latitude_deg": 50.0, "longitude_deg": -105.0}
+    beside = tmp_path / "job.json"
+    beside.write_text(json.dumps(facts | {"place": place}))
+    light = light_beside(here, read)
+    assert (light.latitude_deg, light.longitude_deg) == (50.0, -105.0)
+    assert light.starts_at.isoformat() == read.starts_at
+    beside.write_text(json.dumps(facts | {"place": place, "starts_at": None}))
+    assert light_beside(here, read).latitude_deg is None  # no start of its own: no day is known
+    beside.write_text("{")
+    assert light_beside(here, read) is None
+    assert "job.json could not be read" in capsys.readouterr().err

@@ -1,6 +1,7 @@
 """The rest of a day planned again: what is done stays, what comes is proved by the checker."""
 
 from dataclasses import replace
+from datetime import datetime
 
 import pytest
 from hypothesis import HealthCheck, given, settings
@@ -9,7 +10,8 @@ from tests.midday import HOUSES, after, band, bands_of, codes, day_of
 
 from farwall.errors import Refused, Unanswerable
 from farwall.facts.so_far import ClosedRoom, Done, SoFar
-from farwall.job.again_fields import last_min, moved
+from farwall.job.again_fields import first_min, last_min, moved
+from farwall.job.daylight import Daylight
 from farwall.job.past import settle_past
 from farwall.job.replan import replan
 from farwall.job.rest_of_day import RestOfDay
@@ -208,6 +210,25 @@ def test_a_coat_that_a_late_day_would_take_into_the_dark_waits_for_the_morning()
     again = replan(plan, late)
     first = band(again, "second.1.1").start_min
     assert first == pytest.approx(24 * 60, abs=2)
+    assert codes(again) == set()
+
+
+def test_where_the_sun_sets_before_the_evening_a_late_coat_waits_for_the_morning_sooner():
+    """At 50° north in mid-November the sun sets before five: a coat that would be in the light by
+    the calendar's evening waits by the sun's."""
+    plan = replace(day_of("quince-street"), starts_at="2026-11-15T08:00:00-06:00")
+    start = datetime.fromisoformat(plan.starts_at)
+    light = Daylight(start, 50.0, -105.0)
+    sets = light.ends(0).at_min
+    assert light.ends(0).sun
+    last, coat = bands_of(plan, coat=0)[-1], [f for f in plan.fields if f.coat == "second"]
+    lasts = last_min(coat) - first_min(coat)
+    told = SoFar(at_min=sets - lasts / 2, done_up_to=last.id)  # half of it in the dark
+    assert sets + lasts < 10.5 * 60, "else the calendar's evening keeps it too"
+    dark = band(replan(plan, told), "second.1.1").start_min
+    assert dark < sets < dark + lasts
+    again = replan(plan, told, light=light)
+    assert band(again, "second.1.1").start_min == pytest.approx(24 * 60, abs=2)
     assert codes(again) == set()
 
 

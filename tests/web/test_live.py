@@ -15,6 +15,7 @@ from tests.web.pages.office import Hands, new_book
 
 import farwall.job.live.again  # noqa: F401 - put into sys.modules
 from farwall.facts.plain import plain
+from farwall.job.story.order import in_order
 from farwall.web.app import app_for
 from farwall.web.door import Door
 from farwall.web.live_jobs import LiveJobs
@@ -141,6 +142,27 @@ def test_a_tap_sent_twice_is_one_entry(day):
 
     lived(day, script)
     assert len(day.book.entries("two")) == 1
+
+
+def test_a_tap_told_for_an_earlier_minute_moves_no_other_and_stays_there_itself(day):
+    """Before, the minute that was told was taken for the screen's clock: all its entries moved."""
+
+    async def script(_):
+        at = START + timedelta(minutes=60)
+        day.clock = at
+        told = [("now", at, {}), ("past", at - timedelta(minutes=40), {}),
+                ("clock", at + timedelta(minutes=4), {"sent_at": 4})]  # fmt: skip
+        for name, when, more in told:
+            sent = {k: (at + timedelta(minutes=v)).isoformat() for k, v in more.items()}
+            body = {"id": name, "word": "note", "at": when.isoformat(), "about": {"text": "x"},
+                    "device": "other" if sent else "screen", **sent}  # fmt: skip
+            assert (await day.ask("POST", "/api/jobs/two/log", json=body)).status_code == 200
+
+    lived(day, script)
+    kept = {one.entry.id: one.clock_off_s for one in day.book.entries("two")}
+    assert kept == {"now": None, "past": None, "clock": 240.0}
+    happened = in_order(day.book.entries("two"), starts_at=START.isoformat()).happened
+    assert {one.id: one.at_min for one in happened} == {"past": 20.0, "now": 60.0, "clock": 60.0}
 
 
 def test_facts_that_changed_are_planned_anew(day):

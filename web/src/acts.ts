@@ -9,7 +9,7 @@ import { reasons } from "./pages/logging.ts";
 import { smaller, type Photo } from "./photo.ts";
 import type { Entry } from "./pure/entry.ts";
 import { guess, stepped } from "./pure/reading.ts";
-import { bandsOf, type Band, type Sheet } from "./pure/sheet.ts";
+import { bandsOf, handOf, twoSpray, type Band, type Sheet } from "./pure/sheet.ts";
 import { w } from "./pure/words.ts";
 import { photosOf } from "./send.ts";
 import { fresh, job, lastOwn, now, own, speakAsWished, units, using, waiting as unsent } from "./state.ts";
@@ -39,6 +39,9 @@ async function log(word: string, about: Entry["about"], at = Date.now(), taken: 
 }
 
 drawSamplesBy(() => samplePage(log));
+
+/** The coat that a look is at: the one sprayed last; where it lies on one that may be wet, that one. */
+const lookedAt = () => now.day?.wet?.below ?? sprayedCoat();
 
 const sprayedCoat = () => {
   const last = using()?.fields.filter((one) => now.day?.floor.begun.includes(one.id)).pop();
@@ -71,9 +74,10 @@ const KEYS: Record<string, (arg: string, s: Sheet) => unknown> = { ...washKeys(l
     const here = now.view.startsWith("wash") ? now.view : sampling() ? "samples" : "run";
     return last ? log("struck", { entry: last.id }, Date.now(), null, here) : undefined;
   },
-  filled: () => {
-    const then = now.day?.fills[0]?.tank;
-    return log("filled", then == null ? {} : { tank_l: then });
+  filled: (_, s) => {
+    const fill = now.day?.fills[0];
+    if (fill && twoSpray(s)) return log("filled", { sprayer: handOf(fill) }); // as the key says
+    return log("filled", fill?.tank == null ? {} : { tank_l: fill.tank });
   },
   mixed: (_, s) => {
     const { parts } = mixing(s, now.day!, fresh());
@@ -88,7 +92,7 @@ const KEYS: Record<string, (arg: string, s: Sheet) => unknown> = { ...washKeys(l
   },
   room: (arg) => {
     const word = now.view.split(" ")[1]!;
-    const coat = word.startsWith("room-") ? {} : { coat: sprayedCoat() };
+    const coat = word.startsWith("room-") ? {} : { coat: lookedAt() };
     return log(word, { ...(arg ? { room: arg } : {}), ...coat }, now.pickedAt);
   },
   because: (arg) => {

@@ -17,7 +17,7 @@ import { washOf } from "./pure/rinsing.ts";
 import { roomsOf, type Sheet } from "./pure/sheet.ts";
 import type { Happened } from "./pure/story.ts";
 import { w } from "./pure/words.ts";
-import { alone, fresh, freshWashing, happened, lastOwn, minute, now, photosWaiting, pourTable, status, units, using, waiting as unsent } from "./state.ts";
+import { alone, away, fresh, freshWashing, happened, lastOwn, minute, now, photosWaiting, pourTable, status, units, using, waiting as unsent } from "./state.ts";
 
 const root = document.getElementById("page")!;
 let leftBefore = Infinity;
@@ -42,9 +42,9 @@ function toldBy(s: Sheet): Told {
   };
 }
 
-function mixedAt(s: Sheet, all: Happened[], coat: string): number | null {
+function mixedAt(all: Happened[], coat: string): number | null {
   const last = all.filter(({ entry }) => entry.word === "mixed" && entry.about["coat"] === coat).pop();
-  return last ? Date.parse(s.starts_at) + last.at * 60_000 : null;
+  return last ? last.at : null;
 }
 
 function shown(s: Sheet): Shown {
@@ -62,9 +62,9 @@ function shown(s: Sheet): Shown {
   // The book's first line is the stop, in words: `NOW 9:42 am: STOP. Feather it out.`
   const stop = stops ? (now.answer!.told.said[0] ?? "").replace(/^\S+ \d+:\d\d[^:]*: /, "") : wetBelow(s, found, at) || (past ? w("past") : refusedField(s, found));
   return {
-    sheet: s, day: found, now: at, big: big(s, found, edge.due, at), by: edge.by, stop, status: status(),
+    sheet: s, day: found, now: at, big: big(s, found, edge.due, at), by: edge.by, stop, status: status(), away: away(s),
     waits: unsent().length > 0,
-    last: lastOwn(), wishes: now.wishes, units: units(), lot: now.mine.lot, mixedAt: mixedAt(s, all, found.coat), alone, paper: hasPaper(),
+    last: lastOwn(), wishes: now.wishes, units: units(), lot: now.mine.lot, mixedAt: mixedAt(all, found.coat), alone, paper: hasPaper(),
     turned: Object.values(now.memory.phone.turned).flat(), photos: photosWaiting(), trouble: now.trouble,
     mixing: mix, refused: refusedBy(s, mix), wash: s.washing ? washOf(s, all) : null, washBook: freshWashing(), told: toldBy(s), room: free,
   };

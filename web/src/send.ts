@@ -1,6 +1,7 @@
 /** When there is signal: what waits goes to the book, by the steps of the queue. */
 import { w } from "./pure/words.ts";
 import type { Entry, FromBook } from "./pure/entry.ts";
+import { withOthers } from "./pure/others.ts";
 import { answered, MOST_AT_ONCE, toAsk, toOffer, told } from "./pure/phone.ts";
 import type { Answer, Pours } from "./pure/pouring.ts";
 import type { Step } from "./pure/rinsing.ts";
@@ -94,9 +95,18 @@ async function sendPhotos(key: string, lacking: string[]): Promise<Set<string>> 
   return nowhere;
 }
 
+/** How far this phone's clock is off, so that it knows before its first tap too. Raises NoAnswer. */
+async function learnClock(key: string, era: number): Promise<Memory> {
+  const sent = Date.now();
+  const told_ = await ask<{ now: string }>(key, "/api/clock");
+  const off = ((sent + Date.now()) / 2 - Date.parse(told_.now)) / 1000;
+  return remember((one) => ({ ...one, offs: { ...one.offs, [era]: off } }));
+}
+
 /** Offer what waits until nothing new is left, ask once a day. Raises NoAnswer. */
 export async function offer(key: string): Promise<void> {
   let memory = await remember((one) => lookedAt(one, Date.now()));
+  if (!(memory.era in memory.offs)) memory = await learnClock(key, memory.era);
   const ids = toAsk(memory.phone, today());
   if (ids.length) {
     const files = photosOf(Object.values(memory.phone.kept).map(([one]) => one));
@@ -152,18 +162,19 @@ export async function fetchSheet(job: string, key: string): Promise<JobMemory> {
   });
 }
 
-/** What others logged for this job. Raises NoAnswer. */
+/**
+ * What others logged for this job. The last one known is asked for along: where it is not in its place
+ * any more, an older book was put back and gave its places anew, so all is fetched. Raises NoAnswer.
+ */
 export async function fetchOthers(job: string, key: string): Promise<JobMemory> {
   const before = await read(`job ${job}`, NO_JOB);
-  const path = `${of(job)}/entries?after=${before.pulled}`;
-  const found = await ask<{ entries: FromBook[] }>(key, path);
-  if (!found.entries.length) return before;
-  return change(`job ${job}`, NO_JOB, (one) => {
-    const known = new Set(one.others.map((each) => each.entry.id));
-    const fresh = found.entries.filter((each) => !known.has(each.entry.id));
-    const pulled = Math.max(one.pulled, ...found.entries.map((each) => each.place));
-    return { ...one, others: [...one.others, ...fresh], pulled };
-  });
+  const last = before.pulled ? before.others.find((one) => one.place === before.pulled) : undefined;
+  const behind = (place: number) => ask<{ entries: FromBook[] }>(key, `${of(job)}/entries?after=${place}`);
+  let found = await behind(last ? before.pulled - 1 : before.pulled);
+  const anew = last !== undefined && found.entries[0]?.entry.id !== last.entry.id;
+  if (anew) found = await behind(0);
+  if (!anew && found.entries.length === (last ? 1 : 0) && last?.clock_off_s === found.entries[0]?.clock_off_s) return before;
+  return change(`job ${job}`, NO_JOB, (one) => withOthers(one, found.entries, anew));
 }
 
 /** What to do now, by the book; what it says is kept for when there is no signal. Raises NoAnswer. */

@@ -1,12 +1,14 @@
 /** What the page knows between two taps, and what can be told from it. */
 import { inOrder, struck, type Happened } from "./pure/story.ts";
 import type { Day } from "./pure/day.ts";
+import { once } from "./pure/doubled.ts";
 import { NO_QUESTION, type Asked, type Table } from "./pages/pouring.ts";
 import type { Picked } from "./pages/washing.ts";
 import type { Step } from "./pure/rinsing.ts";
 import type { Entry } from "./pure/entry.ts";
+import { offOf } from "./pure/era.ts";
 import type { Reading } from "./pure/reading.ts";
-import type { Units } from "./pure/say.ts";
+import { clockAway, type Units } from "./pure/say.ts";
 import type { Sheet } from "./pure/sheet.ts";
 import { languageOf, speak, w } from "./pure/words.ts";
 import { learn, spoken } from "./tongue.ts";
@@ -72,7 +74,7 @@ export const own = (): Entry[] => {
   return [...Object.values(kept).map(([one]) => one), ...Object.values(waiting)].filter((one) => one.job === job);
 };
 export const waiting = () => Object.values(now.memory.phone.waiting).filter((one) => one.job === job);
-export const off = () => now.memory.offs[now.memory.era] ?? 0;
+export const off = () => offOf(now.memory.offs, now.memory.era) ?? 0;
 export const minute = (s: Sheet, at = Date.now()) => (at - off() * 1000 - Date.parse(s.starts_at)) / 60_000;
 
 /** What the book said, where it has answered since the last tap. */
@@ -95,7 +97,7 @@ export const washes = (s: Sheet) => Boolean(s.washing)
   && (now.view.startsWith("wash") || happened(s).some(({ entry }) => WASHING.includes(entry.word)));
 
 export const happened = (s: Sheet): Happened[] =>
-  inOrder(s.starts_at, own(), now.mine.others, now.memory.offs);
+  once(s, inOrder(s.starts_at, own(), now.mine.others, now.memory.offs));
 
 /** What `undo` would strike: the last entry of this phone that holds. */
 export function lastOwn(): Entry | null {
@@ -114,6 +116,12 @@ export function status(): string {
   if (n) return w("notSent", { many });
   if (now.trouble) return now.trouble;
   return w(now.signal === "none" ? "noSignal" : now.signal === "ok" ? "allSent" : "asking");
+}
+
+/** Behind the status: that this phone's own clock shows another time than the floor's, if it does. */
+export function away(s: Sheet): string {
+  const found = clockAway(s, off(), Date.now(), -new Date().getTimezoneOffset());
+  return found ? w("clockAway", found) : "";
 }
 
 export const photosWaiting = () => photosOf(waiting()).length;

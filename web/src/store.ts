@@ -1,5 +1,5 @@
 /** The page's own memory: one record, changed in transactions so that two tabs lose nothing. */
-import { openDB, wrap, type IDBPDatabase } from "idb";
+import { asked, ended, openBase } from "./base.ts";
 import type { Entry, FromBook } from "./pure/entry.ts";
 import { jumped, type Clocks } from "./pure/era.ts";
 import { nextId, type Last } from "./pure/ids.ts";
@@ -71,42 +71,35 @@ export const WISHES: Wishes = {
   units: "", language: "", who: "",
 };
 
-let held: IDBPDatabase | null = null;
+let held: IDBDatabase | null = null;
 
 /** What the page began before this script was there (`early.js`); nothing in the one file. */
 export interface Early { key: string; told?: Promise<Response>; base?: Promise<IDBDatabase>; words: { language: "en" | "es"; told: Promise<Response> } }
 export const early = (): Early | undefined => (window as { early?: Early }).early;
 
-async function opened(): Promise<IDBPDatabase> {
+/** The base is let go of where another page wants to change it, or the browser closed it. */
+async function opened(): Promise<IDBDatabase> {
   const begun = early()?.base;
-  if (begun) {
-    delete early()!.base;
-    const base = await begun;
-    base.onversionchange = () => { held = null; base.close(); };
-    base.onclose = () => { held = null; };
-    return wrap(base);
-  }
-  return openDB("farwall-slab", 2, {
-    upgrade: (base, old) => {
-      if (old < 1) base.createObjectStore("kept");
-      if (old < 2) base.createObjectStore("photos");
-    },
-    blocking: (_was, _will, event) => { held = null; (event.target as IDBDatabase).close(); },
-    terminated: () => { held = null; },
-  });
+  delete early()?.base;
+  const base = await (begun ?? openBase());
+  base.onversionchange = () => { held = null; base.close(); };
+  base.onclose = () => { held = null; };
+  return base;
 }
 
-let opening: Promise<IDBPDatabase> | null = null;
+let opening: Promise<IDBDatabase> | null = null;
 
-async function db(): Promise<IDBPDatabase> {
+async function db(): Promise<IDBDatabase> {
   if (held) return held;
   opening ??= opened().finally(() => { opening = null; });
   held = await opening;
   return held;
 }
 
+const store = async (name: string, mode: IDBTransactionMode = "readonly") => (await db()).transaction(name, mode).objectStore(name);
+
 export async function read<T>(key: string, otherwise: T): Promise<T> {
-  return ((await (await db()).get("kept", key)) as T | undefined) ?? otherwise;
+  return ((await asked((await store("kept")).get(key))) as T | undefined) ?? otherwise;
 }
 
 /**
@@ -114,24 +107,25 @@ export async function read<T>(key: string, otherwise: T): Promise<T> {
  * anew, for an answer of the book that is forgotten only has entries offered again.
  */
 export async function change<T>(key: string, otherwise: T, step: (one: T) => T): Promise<T> {
-  const writing = (await db()).transaction("kept", "readwrite");
-  const then = step(((await writing.store.get(key)) as T | undefined) ?? otherwise);
-  await writing.store.put(then, key);
-  await writing.done;
+  const kept = await store("kept", "readwrite");
+  const done = ended(kept.transaction);
+  const then = step(((await asked(kept.get(key))) as T | undefined) ?? otherwise);
+  kept.put(then, key);
+  await done;
   return then;
 }
 
 /** A photo by its SHA-256; undefined where it does not lie here. */
 export async function photo(sha: string): Promise<ArrayBuffer | undefined> {
-  return (await (await db()).get("photos", sha)) as ArrayBuffer | undefined;
+  return (await asked((await store("photos")).get(sha))) as ArrayBuffer | undefined;
 }
 
 /** Let go of the photos that no entry on this phone names. */
 export async function forgetPhotos(named: Set<string>): Promise<void> {
-  const base = await db();
-  for (const sha of await base.getAllKeys("photos")) {
-    if (!named.has(String(sha))) await base.delete("photos", sha);
-  }
+  const photos = await store("photos", "readwrite");
+  const done = ended(photos.transaction);
+  for (const sha of await asked(photos.getAllKeys())) if (!named.has(String(sha))) photos.delete(sha);
+  await done;
 }
 
 export function steady(): number {
@@ -169,8 +163,9 @@ export interface Tap {
 /** The entry that a tap makes, when it is on the disk, with its photo in the same step. */
 export async function enter(tap: Tap, taken: Photo | null = null): Promise<Memory> {
   const writing = (await db()).transaction(["kept", "photos"], "readwrite", { durability: "strict" });
+  const done = ended(writing);
   const kept = writing.objectStore("kept");
-  const memory = ((await kept.get("memory")) as Memory | undefined) ?? emptyMemory();
+  const memory = ((await asked(kept.get("memory"))) as Memory | undefined) ?? emptyMemory();
   const seen = lookedAt(memory, Date.now());
   const made = nextId(seen.last, Date.now(), crypto.getRandomValues(new Uint8Array(8)));
   const entry: Entry = {
@@ -178,9 +173,9 @@ export async function enter(tap: Tap, taken: Photo | null = null): Promise<Memor
     device: seen.phone.device, number: seen.number + 1, era: seen.era, about: tap.about, version: 1,
   };
   const then = { ...seen, last: made.last, number: entry.number, phone: tapped(seen.phone, entry) };
-  if (taken) await writing.objectStore("photos").put(taken.content, taken.sha);
-  await kept.put(then, "memory");
-  await writing.done;
+  if (taken) writing.objectStore("photos").put(taken.content, taken.sha);
+  kept.put(then, "memory");
+  await done;
   return then;
 }
 

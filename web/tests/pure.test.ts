@@ -3,15 +3,16 @@ import assert from "node:assert/strict";
 import { createHash } from "node:crypto";
 import { test } from "node:test";
 import type { Entry } from "../src/pure/entry.ts";
-import { jumped } from "../src/pure/era.ts";
+import { jumped, offOf } from "../src/pure/era.ts";
+import { dayOf } from "../src/pure/day.ts";
 import { once } from "../src/pure/gloves.ts";
 import { nextId } from "../src/pure/ids.ts";
-import { big, callBetween, clock, countdown, dayTold, short, volume } from "../src/pure/say.ts";
+import { big, callBetween, clock, clockAway, countdown, dateAt, dayTold, short, volume, whoseTank } from "../src/pure/say.ts";
 import { type Reading, stepped } from "../src/pure/reading.ts";
 import { sha256 } from "../src/pure/sha256.ts";
 import { meeting, middle } from "../src/pure/shapes.ts";
 import { bandName, type Field, type Sheet } from "../src/pure/sheet.ts";
-import { struck } from "../src/pure/story.ts";
+import { inOrder, struck } from "../src/pure/story.ts";
 import { batchRefused, byTable, TABLE_MS, type Pours } from "../src/pure/pouring.ts";
 import { give, knows, languageOf, speak, w } from "../src/pure/words.ts";
 import { EN } from "../src/words/en.ts";
@@ -197,6 +198,45 @@ test("the clock at the house is told by halves of the day, in a metric job by 24
   ]);
 });
 
+test("a phone by another zone, or an hour wrong, is told of in the floor's own time; minutes are not", () => {
+  const sheet = { starts_at: "2026-06-08T08:00:00-06:00", units: "us" } as Sheet;
+  const ms = Date.parse("2026-06-08T08:40:00-06:00");
+  const told = (offS: number, wrongS: number, zone: number) => {
+    const found = clockAway(sheet, offS, ms + wrongS * 1000, zone);
+    return found && `${found.at} ${found.here}`.replaceAll("\u00a0", " ");
+  };
+  assert.equal(told(0, 0, -360), null);
+  assert.equal(told(170, 170, -360), null);
+  assert.equal(told(240, 240, -360), "8:40 am 8:44 am");
+  assert.equal(told(-240, -240, -360), "8:40 am 8:36 am");
+  assert.equal(told(0, 0, -300), "8:40 am 9:40 am");
+  assert.equal(told(3600, 3600, -360), "8:40 am 9:40 am");
+  assert.equal(told(0, 0, 330), "8:40 am 8:10 pm");
+  assert.equal(told(3600, 3600, -420), null, "an hour wrong in the zone beside shows the floor's time");
+});
+
+test("the date at the house is its own, whatever the zone of the phone", () => {
+  const sheet = { starts_at: "2026-06-08T20:00:00-06:00" } as Sheet;
+  assert.equal(dateAt(sheet, 0), "2026-06-08");
+  assert.equal(dateAt(sheet, 300), "2026-06-09");
+});
+
+test("how far a clock is off is taken from the next era that is told, else from the one before", () => {
+  assert.deepEqual([0, 1, 2, 3].map((era) => offOf({ 1: 240, 2: 60 }, era)), [240, 240, 60, 60]);
+  assert.equal(offOf({}, 0), null);
+});
+
+test("entries that a phone made while it slept in between are put right by what is told of it last", () => {
+  const entry = (id: string, era: number, minute: number): Entry => ({
+    id, job: "q", word: "note", at: new Date(Date.parse("2026-06-08T14:00:00Z") + minute * 60_000).toISOString(), who: "",
+    device: "helper", number: era + 1, era, about: {}, version: 1,
+  });
+  const others = [entry("a", 0, 14), entry("b", 1, 24)].map((one, n) => ({ entry: one, place: n + 1, clock_off_s: n ? 240 : null }));
+  const found = inOrder("2026-06-08T08:00:00-06:00", [], others, {});
+  assert.deepEqual(found.map(({ at }) => at), [10, 20]);
+  assert.deepEqual(inOrder("2026-06-08T08:00:00-06:00", [entry("a", 0, 14)], [], { 3: 240 }).map(({ at }) => at), [10]);
+});
+
 test("the day of a plan is told as people say it, by the house's own calendar", () => {
   const sheet = { starts_at: "2026-05-14T23:30:00-07:00" } as Sheet;
   assert.equal(dayTold(sheet), "Thu,\u00a0May\u00a014");
@@ -228,4 +268,26 @@ test("a plan whose day is long past begins nothing; one that is yet to come tell
   assert.equal(past.word, "past");
   assert.match(past.label, /plan Hall for a new day/);
   assert.match(big(sheet, day, null, -2000).label, /begin Hall; the plan is for/);
+});
+
+test("where two spray a fill entered for one leaves the other's to come, and says whose it is", () => {
+  speak("en");
+  const fill = (by: string, at: number, band = "c.1.1") => ({
+    coat: "c", band, at, minutes: 1, litres: 7, by, door: "", kind: "", tank: null }) as unknown as Sheet["fills"][number];
+  const row = (id: string, hand: number): Field["bands"][number] => [id, hand, 5, 6, 0, 1, 0];
+  const sheet = {
+    starts_at: "2026-06-08T08:00:00-06:00", coats: [{ id: "c" }], mixes: [], clocks: [], rooms: {}, shapes: [],
+    fields: [{ id: "c.1", coat: "c", no: 1, rooms: [], start: 5, end: 6, low: 9, bands: [row("c.1.1", 1), row("c.1.2", 2)] }],
+    fills: [fill("sprayer", 1), fill("sprayer 2", 1), fill("helper to sprayer 2", 9, "c.1.2")],
+  } as unknown as Sheet;
+  const entry = (n: number, about: Entry["about"]) => ({ at: n, entry: {
+    id: `e${n}`, job: "q", word: "filled", at: "", who: "", device: "a", number: n, era: 0, about, version: 1 } });
+  const left = (...told: Entry["about"][]) => dayOf(sheet, told.map((about, n) => entry(n, about))).fills.map((one) => `${one.by} ${one.at}`);
+  assert.deepEqual(left(), ["sprayer 1", "sprayer 2 1", "helper to sprayer 2 9"]);
+  assert.deepEqual(left({ sprayer: "2" }), ["sprayer 1", "helper to sprayer 2 9"]);
+  assert.deepEqual(left({ sprayer: "2" }, { sprayer: "2" }), ["sprayer 1"]);
+  assert.deepEqual(left({}), ["sprayer 2 1", "helper to sprayer 2 9"]);
+  assert.deepEqual(left({ sprayer: "2" }, {}), ["helper to sprayer 2 9"]);
+  assert.equal(whoseTank(sheet, sheet.fills[2]), " · sprayer 2");
+  assert.equal(whoseTank({ ...sheet, fields: [] }, sheet.fills[2]), "");
 });

@@ -1,6 +1,7 @@
 /** `node replay.js KIND FILE`: what the phone makes of cases that a Python test drew. */
 import { readFileSync } from "node:fs";
 import { dayOf } from "../src/pure/day.ts";
+import { once } from "../src/pure/doubled.ts";
 import type { Entry, FromBook } from "../src/pure/entry.ts";
 import type { Sheet } from "../src/pure/sheet.ts";
 import { inOrder } from "../src/pure/story.ts";
@@ -23,7 +24,7 @@ if (kind === "phone") {
 } else if (kind === "wash") {
   const { sheet, days } = drawn as Drawn;
   console.log(JSON.stringify(days.map(({ own, others }) => {
-    const { steps, rounds, wanted } = washOf(sheet, inOrder(sheet.starts_at, own, others, {}));
+    const { steps, rounds, wanted } = washOf(sheet, once(sheet, inOrder(sheet.starts_at, own, others, {})));
     return { steps, rounds, wanted };
   })));
 } else if (kind === "sample") {
@@ -40,9 +41,10 @@ if (kind === "phone") {
 } else {
   const { sheet, days } = drawn as Drawn;
   console.log(JSON.stringify(days.map(({ own, others, low }) => {
-    const day = dayOf(sheet, inOrder(sheet.starts_at, own, others, {}), low);
+    const day = dayOf(sheet, once(sheet, inOrder(sheet.starts_at, own, others, {})), low);
     return {
       coat: day.coat, field: day.begun ? day.field!.id : "", band: day.band?.id ?? "", due: day.due ?? day.careful,
+      fills: day.fills.map((one) => one.band), mix: day.mix?.id ?? "",
       done: Object.fromEntries([...day.floor.done].map(([id, one]) => [id, one.end])),
     };
   })));

@@ -30,6 +30,17 @@ test("it stands until the floor below may be dry, in the room that was tapped", 
   assert.equal(wet?.until, 2 + 60, "the hall's first coat ended at minute 2, and dries 60 at the least");
 });
 
+test("another room that is dry, a look at another coat, or one before the floor was sprayed tell nothing of it", () => {
+  const wet = (...looks: Happened[]) => dayOf(SHEET, [...FIRST, ...looks, band("two.hall.1", 31)]).wet;
+  assert.ok(wet(told("dry", 30, { room: "bath" })));
+  assert.ok(wet(told("dry", 30, { coat: "two" })));
+  assert.ok(wet(told("dry", 1.5)));
+  assert.ok(wet(told("dry", 29, { room: "hall" }), told("still-damp", 30, { room: "hall" })));
+  assert.ok(wet(told("dry", 30, { clock: "seal" })));
+  assert.equal(wet(told("still-damp", 29, { room: "hall" }), told("dry", 30, { room: "hall", coat: "one" })), null);
+  assert.equal(wet(told("dry", 29), told("still-damp", 30, { room: "bath" })), null);
+});
+
 test("nothing is said before the tap, of a first coat, late enough, looked at, or without a wait", () => {
   assert.equal(dayOf(SHEET, FIRST).wet, null);
   assert.equal(dayOf(SHEET, FIRST.slice(0, 1)).wet, null);

@@ -248,6 +248,7 @@ def _replanned(
     """The slower answer: the rest of the day laid anew, written as `replan` writes it."""
     if options.out is None:
         raise Refused(Mistake("--out", "Where should the new plan go?", "Say --out DIR."))
+    from farwall.job.daylight import daylight_of
     from farwall.job.faults_told import faults_told
     from farwall.job.live.again import so_far_of
     from farwall.job.live.say import said_now
@@ -259,7 +260,9 @@ def _replanned(
     from farwall.spray.check import check_plan
 
     try:
-        plan = replan(place.plan, so_far_of(place.plan, told, at_min=found.at_min))
+        light = daylight_of(place.job, place.plan.starts_at)
+        so_far = so_far_of(place.plan, told, at_min=found.at_min)
+        plan = replan(place.plan, so_far, light=light)
     except (Refused, Unanswerable):
         if not options.json:  # the quick answer holds all the same
             print(said_now(place.plan, found, again=holds.says))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import sys
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -12,6 +13,7 @@ from farwall.errors import Mistake, Refused
 if TYPE_CHECKING:
     from farwall.facts.plan import Plan
     from farwall.facts.so_far import SoFar
+    from farwall.job.daylight import Daylight
 
 WORDS = (
     "now=9:12 (or at_min=72; with its date on a later day), done=1.6.4 (the last band done; a "
@@ -68,3 +70,18 @@ def plan_and_day(options: argparse.Namespace) -> tuple[Plan, SoFar]:
         what = "what time is it?"
         raise Refused(Mistake("now", what, "Say now=9:12 by the clock, or at_min=72."))
     return plan, so_far_from(raw)
+
+
+def light_beside(file: Path, plan: Plan) -> Daylight | None:
+    """The light of the days of a plan by `job.json` beside it; None where there is none."""
+    from farwall.job.daylight import daylight_of
+    from farwall.readers.job_json import read_job
+
+    beside = file.with_name("job.json")
+    if not beside.exists():
+        return None
+    try:
+        return daylight_of(read_job(beside), plan.starts_at)
+    except Refused:  # no reason to keep the rest of a day from who asks for it
+        print(f"{beside} could not be read: the sunset is not known.", file=sys.stderr)
+        return None

@@ -6,7 +6,7 @@ import argparse
 import json
 from pathlib import Path
 
-from farwall.cli.midday_words import all_words, common, plan_and_day, with_rest
+from farwall.cli.midday_words import all_words, common, light_beside, plan_and_day, with_rest
 from farwall.errors import Mistake, Refused
 
 _USAGE = "farwall replan PLAN.json [key=value …] [--so-far FILE] --out DIR [--metric] "
@@ -52,7 +52,7 @@ def run(options: argparse.Namespace) -> int:
     from farwall.spray.check import check_plan
 
     plan, so_far = plan_and_day(options)
-    again = replan(plan, so_far)
+    again = replan(plan, so_far, light=light_beside(options.file, plan))
     document = plan_to_dict(again)
     faults = check_plan(document)
     files = files_of(

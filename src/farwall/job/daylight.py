@@ -124,7 +124,12 @@ class Daylight:
 
 def daylight_of(job: Job, starts_at: str) -> Daylight:
     """The light of a job's days; by the sun only where the job tells its own start."""
-    start, place = datetime.fromisoformat(starts_at), job.place
-    if job.starts_at is None:
-        return Daylight(start)
-    return Daylight(start, place.latitude_deg, place.longitude_deg)
+    return Daylight(datetime.fromisoformat(starts_at), *(sun_of(job) or (None, None)))
+
+
+def sun_of(job: Job) -> tuple[float, float] | None:
+    """Latitude and longitude by which the sun sets on a job's days; None where that is not told."""
+    latitude, longitude = job.place.latitude_deg, job.place.longitude_deg
+    if job.starts_at is None or latitude is None or longitude is None:
+        return None
+    return latitude, longitude

@@ -2,20 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from datetime import datetime, timedelta
 from itertools import pairwise
 
-from farwall.days.work_hours import EVENING_MIN, WORK_FROM_MIN
+from farwall.days.work_hours import WORK_FROM_MIN
 from farwall.facts.job import Coat, Job
 from farwall.facts.numbered import by_number
 from farwall.facts.plan import Clock, Field
 from farwall.job.coats import last_step_min
 from farwall.job.daylight import Daylight, LightEnds
+from farwall.job.mix_needs import SEEN
+from farwall.job.story.figures import volume
 from farwall.nouns import dataclass
 from farwall.units import clock_words
 
 _HAIR_MIN = 0.5
+_MARGIN_MIN = 30.0
+"""A day that has to end at a stop line is planned to end so long before dark. Rank: guess."""
 _TOLD_TO_MIN = 5
 """A moment to begin by is told to five minutes, the sooner one."""
 
@@ -31,7 +35,8 @@ def light_warnings(
 
     fields and clocks: as planned; coats: in their order.
     """  # fmt: skip
-    told = _Told(light, tuple(coat.id for coat in coats), job.wishes.units == "us")
+    rooms = {room.id: room.label for room in job.floor.rooms}
+    told = _Told(light, tuple(coat.id for coat in coats), job.wishes.units == "us", rooms)
     laid = [_Laid(coat, [one for one in fields if one.coat == coat.id]) for coat in coats]
     found = [line for one in laid for line in told.late(one)]
     for below, above in pairwise(laid):
@@ -69,6 +74,7 @@ class _Told:
     light: Daylight
     coats: tuple[str, ...]
     us: bool
+    rooms: Mapping[str, str]
 
     def late(self, one: _Laid) -> Iterator[str]:
         """Where a coat goes on past the light of the day on which it begins."""
@@ -77,10 +83,10 @@ class _Told:
         if over_min <= 0 or one.coat.not_before is not None:
             return
         number = self._number(one)
-        if one.lasts_min > EVENING_MIN - WORK_FROM_MIN:
+        if not self._by_day(one.begins_min - over_min, one.begins_min):
             yield (
                 f"Coat {number} takes {one.lasts_min / 60:.0f} hours at a stretch, more than a "
-                f"day has light{self._pause(one, ends.at_min)}."
+                f"day has light{self._pause(one, ends.at_min)}"
             )
             return
         yield (
@@ -121,14 +127,41 @@ class _Told:
         return f" Begun by {self._by(begins)}, both fit on one day."
 
     def _pause(self, one: _Laid, light_ends_min: float) -> str:
-        before = [field for field in one.fields if field.end_min <= light_ends_min]
-        if not before:
-            return ""
-        last = max(before, key=lambda field: field.end_min)
+        """The fields, in order, that end well before dark, and where the morning goes on."""
+        ordered = sorted(one.fields, key=lambda field: field.end_min)
+        before = [each for each in ordered if each.end_min <= light_ends_min - _MARGIN_MIN]
+        rest = ordered[len(before) :]
+        if not before or not rest:
+            return "."
         return (
-            f": stop after field {by_number(self.coats, last.id)} at {self._clock(last.end_min)}, "
-            "and plan the rest anew in the morning"
+            f": stop after field {self._named(before[-1])} at {self._clock(before[-1].end_min)}, "
+            f"{self._litres(before)} sprayed, and plan the rest anew in the morning, from field "
+            f"{self._named(rest[0])} on, {self._litres(rest)}.{self._seen(before, rest)}"
         )
+
+    def _seen(self, before: Sequence[Field], rest: Sequence[Field]) -> str:
+        """Where the floors of two days are seen together."""
+        for field in rest:
+            mine = {line.id for line in field.stop_lines if line.kind in SEEN}
+            for other in before:
+                if mine & {line.id for line in other.stop_lines}:
+                    return (
+                        f" Field {self._named(field)} is then seen beside field "
+                        f"{self._named(other)} with no leaf between: one lot for both days."
+                    )
+        return ""
+
+    def _named(self, field: Field) -> str:
+        names = ", ".join(self.rooms.get(room, room) for room in field.rooms)
+        return f"{by_number(self.coats, field.id)} ({names})"
+
+    def _litres(self, fields: Sequence[Field]) -> str:
+        return volume(sum(band.litres for one in fields for band in one.bands), us=self.us)
+
+    def _by_day(self, at_min: float, begins_min: float) -> bool:
+        """Whether it is a working hour of the day on which a coat is begun."""
+        first = min(self.light.of_day(0.0), WORK_FROM_MIN)
+        return self.light.of_day(at_min) >= first and self._same_day(at_min, begins_min)
 
     def _dark(self, ends: LightEnds) -> str:
         at = self._clock(ends.at_min)

@@ -13,6 +13,7 @@ from farwall.facts.plain import plain
 from farwall.facts.plan import Band, Field, Mix, Plan
 from farwall.facts.so_far import BandDone, LeftField, Past, SoFar
 from farwall.job.coat_again import Remains
+from farwall.job.daylight import Daylight
 from farwall.job.looks_again import boxed_again, looks_again
 from farwall.job.more_mix import more_mix
 from farwall.job.past import Settled, settle_past
@@ -22,7 +23,7 @@ from farwall.job.second_past import without_who_never_came
 from farwall.job.sun_midday import without_advice
 
 
-def replan(plan: Plan, so_far: SoFar) -> Plan:
+def replan(plan: Plan, so_far: SoFar, *, light: Daylight | None = None) -> Plan:
     """The plan of the whole day again, from the state that is told.
 
     What is sprayed keeps its polygons and has its true minutes; the field in
@@ -32,10 +33,11 @@ def replan(plan: Plan, so_far: SoFar) -> Plan:
     times and waits stay those of the plan; chances, proof and advice on the
     sun, which were the morning's, are left out. Raises `Refused` for what cannot be so, and
     `Unanswerable` when no dry way leads on. Where two spray, both go on from where they stand;
-    once the second has left, the rest is for the first.
+    once the second has left, the rest is for the first. light: of the plan's days, for a coat that
+    comes late; the plan does not tell its place, and without it the evening of the calendar counts.
     """
     state = settle_past(plan, so_far)
-    day = RestOfDay(plan, state, so_far.closed)
+    day = RestOfDay(plan, state, so_far.closed, light)
     if state.as_planned:
         found = Remains(plan.fields, plan.left, _why_before(plan))
     else:

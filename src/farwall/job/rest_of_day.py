@@ -23,11 +23,15 @@ _ROUNDED_MIN = 0.1
 
 @dataclass(frozen=True)
 class RestOfDay:
-    """A plan in mid-day: where it stands, and which rooms are closed."""
+    """A plan in mid-day: where it stands, and which rooms are closed.
+
+    light: of its days; None: until the evening of the calendar.
+    """
 
     plan: Plan
     state: Settled
     closed: tuple[ClosedRoom, ...]
+    light: Daylight | None = None
 
     @cached_property
     def again(self) -> Again:
@@ -95,7 +99,7 @@ class RestOfDay:
 
     def _in_the_light(self, begins: float, planned: float, lasts: float) -> float:
         """A coat that was planned by day and comes late waits for a morning rather than go dark."""
-        light = Daylight(datetime.fromisoformat(self.plan.starts_at))
+        light = self.light or Daylight(datetime.fromisoformat(self.plan.starts_at))
         if begins == planned or not light.holds(planned, lasts):
             return begins
         return round(light.begins(begins, lasts), 1)

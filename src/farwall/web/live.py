@@ -105,12 +105,13 @@ def live(door: Door, held: Live) -> APIRouter:
         """One entry, kept, and what to do now."""
         LANGUAGE.set(language_of(request))
         entry = _entry(job, await json_of(request))
+        sent_at = entry.pop("sent_at", None)
         offer = offer_from({
             "device": entry.get("device") or "screen", "era": entry.get("era", 0),
-            "sent_at": entry["at"] if entry.get("sent_at") is None else entry.pop("sent_at"),
-            "entries": [entry],
+            "sent_at": entry["at"] if sent_at is None else sent_at, "entries": [entry],
         })  # fmt: skip
-        offer = replace(offer, money=may_tell_of_money(request))
+        money = may_tell_of_money(request)
+        offer = replace(offer, money=money, tells_clock=sent_at is not None)
         answer = await door.written(lambda: take(door.book, offer, received_at=door.now()))
         if answer.turned:
             why = [Mistake("", one) for one in answer.turned[0].why]

@@ -15,6 +15,7 @@ from farwall.facts.lessons import Lessons
 from farwall.facts.log import Kept
 from farwall.facts.plan import Plan
 from farwall.job.aside import of_the_floor
+from farwall.job.daylight import sun_of
 from farwall.nouns import dataclass
 from farwall.readers.kept_json import kept_to_dict
 from farwall.store.book import Book
@@ -93,7 +94,7 @@ class LiveJobs:
         told = [kept_to_dict(one) for one in kept]
         at_min = minute_of(found.plan, kept, clock)
         made: Made = self.hands.submit(
-            rest_of, document, told, at_min, found.job.wishes.units
+            rest_of, document, told, at_min, found.job.wishes.units, sun_of(found.job)
         ).result()
         rest = {"upto": place, "at_min": at_min, "faults": list(made.faults), "no": list(made.no)}
         self.book.put_document(REST, job, {**rest, "plan": made.document})

@@ -56,7 +56,8 @@ class Offer:
     """Entries of one device with its clock as it sent them; values that may be anything.
 
     money: whether who offers them may tell what was agreed, invoiced and paid, and set a house
-    aside.
+    aside · tells_clock: whether `sent_at` is its clock as it sent them; else nothing is learned of
+    that clock.
     """
 
     device: str
@@ -64,6 +65,7 @@ class Offer:
     sent_at: str
     entries: tuple[Any, ...]
     money: bool = True
+    tells_clock: bool = True
 
 
 def offer_from(data: Any) -> Offer:
@@ -105,7 +107,8 @@ def take(book: Book, offer: Offer, *, received_at: str) -> Answer:
         turned += [Turned(one.id, (_NOT_YOURS[one.word],)) for one in good
                    if one.word in _NOT_YOURS]  # fmt: skip
         good = [one for one in good if one.word not in _NOT_YOURS]
-    clocks = {(offer.device, offer.era): _off_s(offer.sent_at, received_at)}
+    off_s = _off_s(offer.sent_at, received_at)
+    clocks = {(offer.device, offer.era): off_s} if offer.tells_clock else {}
     new, known, late = _kept(book, good, received_at, clocks)
     return Answer(new, known, tuple(turned + late), book.last_place(), received_at)
 

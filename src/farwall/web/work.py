@@ -6,6 +6,7 @@ Plain values in, plain values out, so that it may run anywhere.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import datetime
 from typing import Any
 
 from farwall.errors import FarwallError, Refused, Unanswerable
@@ -41,11 +42,19 @@ def plan_of(facts: Json, job: str, lessons: Json | None = None) -> Made:
     return Made(document, _faults(document, us=told.wishes.units == "us"))
 
 
-def rest_of(document: Json, kept: Sequence[Json], at_min: float, units: Units = "us") -> Made:
+def rest_of(
+    document: Json,
+    kept: Sequence[Json],
+    at_min: float,
+    units: Units = "us",
+    sun: tuple[float, float] | None = None,
+) -> Made:
     """The rest of the day at a minute of the plan, from the entries as `web.taking` tells them.
 
-    units: those in which the job is told what the checker finds.
+    units: those in which the job is told what the checker finds · sun: latitude and longitude by
+    which the sun sets; None: until the evening of the calendar.
     """
+    from farwall.job.daylight import Daylight
     from farwall.job.live.again import so_far_of
     from farwall.job.replan import replan
     from farwall.job.story import story
@@ -55,7 +64,8 @@ def rest_of(document: Json, kept: Sequence[Json], at_min: float, units: Units = 
     try:
         plan = plan_from(document, "the plan")
         told = story(plan, [kept_from(one) for one in kept])
-        rest = plan_to_dict(replan(plan, so_far_of(plan, told, at_min=at_min)))
+        light = Daylight(datetime.fromisoformat(plan.starts_at), *(sun or (None, None)))
+        rest = plan_to_dict(replan(plan, so_far_of(plan, told, at_min=at_min), light=light))
     except FarwallError as error:
         return Made(None, no=_why(error))
     return Made(rest, _faults(rest, us=units == "us"))

@@ -50,6 +50,50 @@ def test_struck_or_looked_at_and_dry_it_is_silent():
     assert "wet-below" not in rules(at(begun(log, END_MIN + 1), END_MIN + 1.1))
 
 
+LATE = next(one for one in SECOND if one.rooms == FIRST[-1].rooms)
+OWN, OTHER = FIRST[-1].rooms, FIRST[0].rooms
+SOON = END_MIN + 0.5 * WAIT.low_min
+
+
+def late(log):
+    """The second coat tapped in the rooms that were done last, in half the time they dry in."""
+    log("band-done", SOON, band=LATE.bands[0].id)
+    return "wet-below" in rules(at(log, SOON + 0.1))
+
+
+@pytest.mark.parametrize(
+    ("looks", "dry"),
+    [
+        ([("dry", None)], True),
+        ([("dry", OWN)], True),
+        ([("dry", OTHER)], False),
+        ([("still-damp", OWN), ("dry", OTHER)], False),
+        ([("dry", OWN), ("still-damp", OTHER)], True),
+        ([("dry", OWN), ("still-damp", OWN)], False),
+        ([("dry", None), ("still-damp", OWN)], False),
+        ([("still-damp", OWN), ("dry", None)], True),
+    ],
+)
+def test_only_the_last_look_into_its_own_rooms_speaks_for_a_field(looks, dry):
+    assert not {*OWN} & {*OTHER}
+    log = coat_one()
+    for n, (word, rooms_) in enumerate(looks):
+        for room in rooms_ or (None,):
+            where = {} if room is None else {"room": room}
+            log(word, SOON - 1 + 0.1 * n, coat=FIRST[0].coat, **where)
+    assert late(log) is not dry
+
+
+def test_what_was_seen_before_its_rooms_were_done_is_no_look_at_them():
+    log = Log(PLAN)
+    for field in FIRST:
+        log("field-started", field.start_min, field=field.id)
+        if field is FIRST[-1]:
+            log("dry", field.end_min - 0.5, coat=FIRST[0].coat, after_min=WAIT.likely_min)
+        log("field-done", field.end_min, field=field.id)
+    assert late(log)
+
+
 def test_begun_when_the_coat_below_may_be_dry_nothing_is_said_and_later_it_ends():
     soonest = END_MIN + 2.0 * WAIT.likely_min
     assert "wet-below" not in rules(at(begun(coat_one(), soonest), soonest + 0.1))

@@ -10,7 +10,9 @@ from farwall.job.story.noun import CoatStory, FieldStory, Level, Sprayed, Story
 
 LITRES = {"c.1.1": 2.0, "c.1.2": 3.0, "c.2.1": 4.0, "c.2.2": 5.0}
 BANDS = {
-    name: SimpleNamespace(id=name, litres=litres, start_min=10.0 * n, end_min=10.0 * n + 8)
+    name: SimpleNamespace(
+        id=name, sprayer=1, litres=litres, start_min=10.0 * n, end_min=10.0 * n + 8
+    )
     for n, (name, litres) in enumerate(LITRES.items())
 }
 FIELDS = [

@@ -24,12 +24,17 @@ class Log:
         off_s: float | None = 0.0,
         counted: int | None = None,
         received_min: float | None = None,
+        era: int = 0,
+        clock_s: float | None = None,
         **about: object,
     ) -> Kept:
-        """One entry more; the clock of its device is `off_s` ahead of the book's."""
+        """One entry more; the clock of its device is `off_s` ahead of the book's as the book knows.
+
+        clock_s: by how much it is ahead in truth, where the book knows nothing.
+        """
         count = len(self.kept) + 1
         start = datetime.fromisoformat(self.plan.starts_at)
-        at = start + timedelta(minutes=at_min, seconds=off_s or 0.0)
+        at = start + timedelta(minutes=at_min, seconds=clock_s or off_s or 0.0)
         received = start + timedelta(minutes=at_min if received_min is None else received_min)
         entry = Entry(
             id=f"{self.device}-{count:04d}",
@@ -38,6 +43,7 @@ class Log:
             at=at.isoformat(),
             device=self.device,
             number=count if counted is None else counted,
+            era=era,
             about=about,  # type: ignore[arg-type]
         )
         made = Kept(entry, count, received.isoformat(), off_s)

@@ -270,3 +270,20 @@ def test_the_bands_of_a_whole_day_are_all_there():
     assert told.coat("first").end_min == 66.0
     last = band(PLAN, "first.8.18")
     assert told.done()[last.id].end_min == 66.0
+
+
+def test_a_phone_that_slept_is_put_right_by_what_is_told_of_it_next():
+    """By hand: four minutes ahead all day; the book was told so in the last era only."""
+    log = Log(PLAN)
+    log("field-started", 10, off_s=None, clock_s=240.0, received_min=60, field="first.1")
+    log("field-done", 20, off_s=None, clock_s=240.0, received_min=60, era=1, field="first.1")
+    log("field-done", 30, off_s=240.0, era=2, field="first.2")
+    assert [one.at_min for one in story(PLAN, log.kept).happened] == [10.0, 20.0, 30.0]
+
+
+def test_what_came_after_a_told_era_is_put_right_by_that_and_never_lies_behind_its_coming():
+    log = Log(PLAN)
+    log("field-started", 10, off_s=240.0, field="first.1")
+    log("field-done", 20, off_s=None, clock_s=240.0, received_min=60, era=1, field="first.1")
+    log("field-done", 30, off_s=None, clock_s=7200.0, received_min=40, era=2, field="first.2")
+    assert [one.at_min for one in story(PLAN, log.kept).happened] == [10.0, 20.0, 40.0]

@@ -16,6 +16,13 @@ if TYPE_CHECKING:
 
 CHROMIUM = Path("/usr/bin/chromium")
 PHONES = [(390, 844), (360, 640)]
+_AHEAD = """(ms) => {
+  const { Date: True } = globalThis;
+  globalThis.Date = class extends True {
+    constructor(...told) { if (told.length) super(...told); else super(True.now() + ms); }
+    static now() { return True.now() + ms; }
+  };
+}"""
 _ARGS = ["--no-sandbox", "--disable-background-networking"]
 
 
@@ -50,13 +57,20 @@ def browsing(play: Playwright) -> Browser:
 
 @contextmanager
 def fresh(
-    browser: Browser, *, size: tuple[int, int] = PHONES[0], language: str = "en-US"
+    browser: Browser,
+    *,
+    size: tuple[int, int] = PHONES[0],
+    language: str = "en-US",
+    zone: str = "UTC",
+    ahead_min: float = 0.0,
 ) -> Iterator[BrowserContext]:
-    """A phone that has never seen the page."""
+    """A phone that has never seen the page; its clock is so many minutes ahead."""
     context = browser.new_context(
         viewport={"width": size[0], "height": size[1]}, has_touch=True, is_mobile=True,
-        locale=language,
+        locale=language, timezone_id=zone,
     )  # fmt: skip
+    if ahead_min:
+        context.add_init_script(f"({_AHEAD})({ahead_min * 60_000})")
     try:
         yield context
     finally:

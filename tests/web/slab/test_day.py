@@ -84,3 +84,62 @@ def test_two_hundred_drawn_days_stand_alike_on_the_phone_and_in_the_book(tmp_pat
             edges += 1
             assert abs(theirs["due"] - ours["due"]) < 0.006
     assert edges > 50, "too few live edges to tell"
+
+
+def two_phones(plan, dice, name):
+    """A day that two phones entered, each on its own, with some of it on both."""
+    start = datetime.fromisoformat(plan.starts_at)
+    told = {"a": [], "b": []}
+
+    def tell(device, word, minute, **about):
+        own = told[device]
+        when = (start + timedelta(minutes=minute)).isoformat(timespec="milliseconds")
+        own.append(Entry(f"{name}-{device}{len(own) + 1:03d}", "q", word, when, "", device,
+                         len(own) + 1, 0, about))  # fmt: skip
+
+    at = 0.0
+    for word, about in (("mixed", {"coat": "first", "litres": 5.9}), ("filled", {"tank_l": 7.0})):
+        for device in dice.sample("ab", dice.randint(1, 2)):
+            tell(device, word, at + dice.uniform(0, 3.9), **about)
+        at += 4
+    for field in sorted(plan.fields, key=lambda one: one.start_min)[: dice.randint(1, 5)]:
+        for band in field.bands:
+            at += band.end_min - band.start_min
+            for device in dice.sample("ab", dice.randint(0, 2)):
+                tell(device, "band-done", at + dice.uniform(0, 0.5), band=band.id)
+        if dice.random() < 0.5:
+            fill = {"tank_l": dice.choice([7.0, 6.0])}
+            for device in dice.sample("ab", dice.randint(1, 2)):
+                tell(device, "filled", at + dice.uniform(0, 3), **fill)
+            at += 4
+    return told["a"], told["b"]
+
+
+def test_two_phones_stand_alike_on_either_and_in_the_book_and_one_thing_counts_once(tmp_path):
+    plan = day_of("quince-street")
+    dice = random.Random(11)
+    days = [two_phones(plan, dice, f"d{number}") for number in range(60)]
+
+    def seen(own, others):
+        from_book = [{"entry": entry_to_dict(one), "place": place, "clock_off_s": 0.0}
+                     for place, one in enumerate(others, 1)]  # fmt: skip
+        return {"own": [entry_to_dict(one) for one in own], "others": from_book, "low": None}
+
+    drawn = [seen(*pair) for a, b in days for pair in ((a, b), (b, a))]
+    found = replayed("day", {"sheet": sheet_of(plan_to_dict(plan), "q"), "days": drawn}, tmp_path)
+    mixes = [one for one in sheet_of(plan_to_dict(plan), "q")["mixes"] if one["coat"] == "first"]
+    doubled = 0
+    for (a, b), on_a, on_b in zip(days, found[::2], found[1::2], strict=True):
+        assert on_a == on_b
+        ours = by_the_book(plan, [*a, *b])
+        assert {k: on_a[k] for k in ("coat", "field", "band")} == {
+            k: ours[k] for k in ("coat", "field", "band")
+        }
+        assert on_a["done"].keys() == ours["done"].keys()
+        kept = [Kept(one, place, one.at, 0.0) for place, one in enumerate([*a, *b], 1)]
+        told = story(plan, kept)
+        doubled += len(told.doubled)
+        assert len(told.of("mixed")) == 1
+        if len(mixes) > 1:
+            assert on_a["mix"] in {one["id"] for one in mixes[1:]} | {""}
+    assert doubled > 40, "too few taps on both to tell"

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import datetime, timedelta
+from datetime import UTC, datetime, timedelta
+from types import SimpleNamespace
 
 import pytest
 from tests.midday import day_of
@@ -15,7 +16,7 @@ from farwall.readers.plan_json import plan_to_dict
 from farwall.store.book import Book
 from farwall.web.live_jobs import LiveJobs
 from farwall.web.slab.laid_anew import rest_for
-from farwall.web.work import rest_of
+from farwall.web.work import Made, rest_of
 
 LATE_MIN = 6.0
 
@@ -74,3 +75,20 @@ def test_a_rest_with_faults_or_of_other_facts_is_none(book):
     book.put_document("rest", JOB, {**rest, "faults": [], "plan": {**plan, "inputs_hash": "0"}})
     laid = rest_for(book, JOB, found).for_phone
     assert (laid["sheet"], laid["no"]) == (None, [])
+
+
+def test_the_book_lays_the_rest_by_the_place_that_its_facts_tell(book):
+    """Else by the calendar's evening: what is told of the place has to reach the slow work."""
+    asked = []
+
+    class Hands:
+        def submit(self, work, *told):
+            asked.append((work, told[-1]))
+            return SimpleNamespace(result=lambda: Made(None, no=("later",)))
+
+    facts = dict(book.facts(JOB, 1))
+    for place in ({}, {"place": {"latitude_deg": 50.0, "longitude_deg": -105.0}}):
+        version = book.put_facts(JOB, facts | place, who="", name="", at="2026-06-08T08:00:00Z")
+        book.put_document("plan-of", JOB, {"facts": version, "faults": [], "no": []})
+        LiveJobs(book, Hands).lay_anew(JOB, clock=datetime.now(UTC))
+    assert asked == [(rest_of, None), (rest_of, (50.0, -105.0))]

@@ -1,5 +1,5 @@
 /** The helper's pages: what to mix, where the full tank goes, the label of the jug, what the book says. */
-import { bound, clock, doorWords, hour, measured, stainOf, volume } from "../pure/say.ts";
+import { bound, clock, dateAt, doorWords, measured, stainOf, volume, whoseTank } from "../pure/say.ts";
 import { bandName } from "../pure/sheet.ts";
 import { w } from "../pure/words.ts";
 import { key, safe, top, type Shown } from "./shown.ts";
@@ -11,7 +11,7 @@ export function helper(s: Shown): string {
   const { sheet, day, units } = s;
   const fills = day.fills.slice(0, 2).map((one) =>
     `<p class="fill"><strong>${clock(sheet, one.then)}</strong><span>${
-      safe(w("fillTo", { door: doorWords(one), litres: volume(one.litres, units) }))}</span></p>`);
+      safe(w("fillTo", { door: doorWords(one), litres: volume(one.litres, units) }) + whoseTank(sheet, one))}</span></p>`);
   return `${top(true, key("go book", w("bookKey")))}${mixing(s)}
 <h2>${w(day.late === null ? "fills" : "fillsLate")}</h2>
 ${fills.join("") || `<p>${w("noFills")}</p>`}
@@ -22,7 +22,7 @@ ${feet(s)}`;
 
 function feet(s: Shown): string {
   const label_ = key("go label", w("labelKey"));
-  const filled = key("filled", w("tankFilled"), "main");
+  const filled = key("filled", w("tankFilled") + whoseTank(s.sheet, s.day.fills[0]), "main");
   if (!s.day.look) return `<div class="two foot">${label_}${filled}</div>`;
   return `<div class="three foot">${label_}${key("go look", w("lookKey"))}${filled}</div>`;
 }
@@ -59,8 +59,8 @@ export function label(s: Shown): string {
   const { sheet, day } = s;
   const n = sheet.coats.findIndex((one) => one.id === day.coat);
   const coat = sheet.coats[n] ?? { id: "", stain: "", cut: "" };
-  const mixed = new Date(s.mixedAt ?? Date.now());
-  const at = { day: dateOf(mixed), at: hour(mixed.getHours(), mixed.getMinutes(), sheet.units ?? "us") };
+  const mixed = s.mixedAt ?? s.now;
+  const at = { day: dateAt(sheet, mixed), at: clock(sheet, mixed) };
   const lot = s.lot || "__________";
   return `${top(true, key("print", w("print")))}
 <section class="jug"><h1>${w("acidBig")}</h1>
@@ -70,9 +70,6 @@ export function label(s: Shown): string {
 <p class="in">${w("hazard")} ${w("never")}</p><p>${w("waterFirst")}</p><p>${w("eyesShort")}</p><p>${w("sheetWins")}</p></section>
 <label class="paperless">${w("lot")}<input id="lot" maxlength="60" autocomplete="off" value="${safe(s.lot)}"></label>`;
 }
-
-const two = (n: number) => String(n).padStart(2, "0");
-const dateOf = (d: Date) => `${d.getFullYear()}-${two(d.getMonth() + 1)}-${two(d.getDate())}`;
 
 export function book(s: Shown): string {
   const { lines, langs, at, laid, no } = s.told;

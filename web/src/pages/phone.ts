@@ -9,7 +9,7 @@ export function phone(s: Shown): string {
   const photos = s.photos ? ` ${w("photosWait", { n: s.photos })}` : "";
   const flag = (wish: "tone" | "shake" | "speech" | "awake" | "sun" | "headset") =>
     `<button data-do="wish ${wish}" aria-pressed="${at[wish]}">${w(wish)}<b>${w(at[wish] ? "on" : "off")}</b></button>`;
-  return `${top()}<h1>${w("thisPhone")}</h1><p>${safe(s.status)}${safe(photos)}</p>${turned}
+  return `${top()}<h1>${w("thisPhone")}</h1><p>${safe(s.status)}${safe(photos)}</p>${s.away ? `<p>${safe(s.away)}. ${w("clockPut")}</p>` : ""}${turned}
 <div class="three">${flag("tone")}${flag("shake")}${flag("speech")}${flag("awake")}${flag("sun")}${flag("headset")}
 ${key("units", w(s.units === "us" ? "gallons" : "litres"))}${key("language", `<span lang="${w("languageIs") === "en" ? "es" : "en"}">${w("language")}</span>`)}${key("go who", w("who"))}</div>
 <div class="two">${key("save", w("save"))}${s.alone ? "" : `${key("send", w("send"))}${key("go samples", w("samplesKey"))}`}</div>

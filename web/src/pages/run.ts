@@ -1,7 +1,7 @@
 /** The one page of the sprayer: where, how long, what next. */
 import { picture } from "../picture.ts";
 import { bandName } from "../pure/sheet.ts";
-import { bound, fillLine, short, where } from "../pure/say.ts";
+import { bound, fillLine, short, where, whoseTank } from "../pure/say.ts";
 import { w } from "../pure/words.ts";
 import { eyesKey, key, safe, type Shown } from "./shown.ts";
 
@@ -10,7 +10,7 @@ export function run(s: Shown): string {
   const fill = s.day.fills[0];
   return `<div class="three">${key("undo", undo)}${key("go helper", w("helper"))}${eyesKey()}</div>
 <h1 class="where">${safe(where(s.sheet, s.day))}</h1>
-<p class="line status${s.waits ? " waits" : ""}">${safe(s.status)}</p>
+<p class="line status${s.waits ? " waits" : ""}">${safe(s.status)}${s.away ? ` · ${safe(s.away)}` : ""}</p>
 ${s.stop ? `<p class="stop" role="alert">${safe(bound(s.stop))}</p>` : ""}
 <div class="scene"><div class="pic">${picture(s.sheet, s.day, s.now, s.room.wide, s.room.high)}</div>
 <div class="told"><div class="big${s.big.until === null ? " word" : ""}" id="big" role="timer"></div>
@@ -18,7 +18,7 @@ ${s.stop ? `<p class="stop" role="alert">${safe(bound(s.stop))}</p>` : ""}
 ${barOf(s)}
 ${isRefused(s) ? "" : `<p class="next">${fill ? safe(fillLine(s.sheet, fill)) : w("noFill")}</p>`}
 ${mainOf(s)}
-<div class="three">${key("filled", w("tankFilled"))}${key("go tank", w("tankTub"))}${key("drip", w("drip"), "red")}
+<div class="three">${key("filled", `${w("tankFilled")}<b>${whoseTank(s.sheet, fill).slice(3)}</b>`)}${key("go tank", w("tankTub"))}${key("drip", w("drip"), "red")}
 ${key("pick sheen-lost", w("sheenGone"))}${key("pick still-damp", w("stillDamp"))}${key("pick dry", w("dry"))}
 ${key("pick stopped", w("stoppedKey"), "red")}${key("go note", w("noteKey"))}${key("go phone", w("phoneKey"))}</div>`;
 }

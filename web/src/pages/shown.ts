@@ -33,6 +33,8 @@ export interface Shown {
   by: string;
   stop: string;
   status: string;
+  /** What it is on the floor, where this phone shows another time; else empty. */
+  away: string;
   /** Whether something on this phone is not sent. */
   waits: boolean;
   last: Entry | null;
@@ -47,7 +49,7 @@ export interface Shown {
   wishes: Wishes;
   units: Units;
   lot: string;
-  /** When the coat in hand was mixed last, by this phone's clock; null when it was not. */
+  /** The minute at which the coat in hand was mixed last; null when it was not. */
   mixedAt: number | null;
   turned: string[];
   photos: number;

@@ -1,6 +1,6 @@
 /** Where the day stands, from the sheet and the log alone: next band, edge, fill, wait. Pure. */
 import { oldestOf, type Oldest } from "./edge.ts";
-import { bandsOf, type Band, type Clock, type Field, type Fill, type Look, type Mix, type Sheet } from "./sheet.ts";
+import { bandsOf, handOf, twoSpray, type Band, type Clock, type Field, type Fill, type Look, type Mix, type Sheet } from "./sheet.ts";
 import { sprayed, type Floor } from "./spraying.ts";
 import type { Happened } from "./story.ts";
 
@@ -30,7 +30,7 @@ export interface Day {
   look: Look | null;
   wait: { clock: Clock; from: number } | null;
   /** The field entered over a coat that cannot be dry yet, and until when: `job/live/coat_rules.py`. */
-  wet: { field: Field; until: number } | null;
+  wet: { field: Field; below: string; until: number } | null;
 }
 
 /** low: minutes an edge lives by the book, where it has said so for this coat; never longer. */
@@ -108,17 +108,28 @@ function lateness(sheet: Sheet, floor: Floor, coat: string): number | null {
   return late;
 }
 
-/** Fills whose band is not sprayed and that nobody entered, with the minute they will be due. */
+/**
+ * Fills whose band is not sprayed and that nobody entered, with the minute they will be due. One that was
+ * entered for a sprayer is the next of his; one for nobody is the next of all.
+ */
 function fillsToCome(
   sheet: Sheet, floor: Floor, happened: Happened[], coat: string,
 ): (Fill & { then: number })[] {
-  const own = sheet.fills.filter((one) => one.coat === coat).sort((a, b) => a.at - b.at);
-  const passed = own.filter((one) => floor.done.has(one.band)).length;
   const ends = [...floor.done].filter(([id]) => bandCoat(sheet, id) !== coat).map(([, s]) => s.end);
   const since = Math.max(-Infinity, ...ends);
-  const filled = happened.filter((one) => one.entry.word === "filled" && one.at > since).length;
+  const filled = happened.filter((one) => one.entry.word === "filled" && one.at > since);
+  const count = (hand: string) => filled.filter(({ entry }) => entry.about["sprayer"] === hand).length;
+  const named: Record<string, number> = twoSpray(sheet) ? { 1: count("1"), 2: count("2") } : {};
   const late = lateness(sheet, floor, coat) ?? 0;
-  return own.slice(Math.max(passed, filled)).map((one) => ({ ...one, then: one.at + late }));
+  let bare = filled.length - (named[1] ?? 0) - (named[2] ?? 0);
+  const left = sheet.fills.filter((one) => one.coat === coat).sort((a, b) => a.at - b.at).filter((one) => {
+    const passed = floor.done.has(one.band);
+    const his = (named[handOf(one)] ?? 0) > 0;
+    if (his) named[handOf(one)]! -= 1;
+    else if (passed) bare -= 1;
+    return !passed && !his;
+  });
+  return left.slice(Math.max(bare, 0)).map((one) => ({ ...one, then: one.at + late }));
 }
 
 function bandCoat(sheet: Sheet, band: string): string {
@@ -155,7 +166,7 @@ function waitFor(sheet: Sheet, floor: Floor, coat: string): Day["wait"] {
   return clock && Number.isFinite(from) ? { clock, from } : null;
 }
 
-/** The field begun last, where it was entered sooner than the coat below dries there, with no look that found it dry. */
+/** The field begun last, where it was entered sooner than the coat below dries there, with no look that found it dry there. */
 function onWet(sheet: Sheet, floor: Floor, happened: Happened[]): Day["wet"] {
   const coats = sheet.coats.map((one) => one.id);
   const field = sheet.fields.find((one) => one.id === floor.begun.at(-1));
@@ -165,6 +176,8 @@ function onWet(sheet: Sheet, floor: Floor, happened: Happened[]): Day["wet"] {
   const under = sheet.fields.filter((f) => f.coat === below && f.rooms.some((room) => field.rooms.includes(room))).flatMap((f) => f.bands);
   const from = Math.max(...under.map((row) => floor.done.get(row[0])?.end ?? -Infinity));
   const first = Math.min(...field.bands.map((row) => floor.done.get(row[0])?.end ?? Infinity));
-  const looked = happened.some((one) => one.entry.word === "dry" && one.at >= from);
-  return first < from + low && !looked ? { field, until: from + low } : null;
+  const looks = happened.filter(({ entry: { word, about }, at }) => ["dry", "still-damp"].includes(word) && at >= from
+    && (about["clock"] ?? "recoat") === "recoat" && (about["coat"] ?? below) === below);
+  const dry = field.rooms.every((room) => looks.filter(({ entry: { about } }) => (about["room"] ?? room) === room).pop()?.entry.word === "dry");
+  return first < from + low && !dry ? { field, below: below!, until: from + low } : null;
 }

@@ -16,3 +16,13 @@ export function jumped(before: Clocks, now: Clocks): boolean {
   if (before.steady === null || now.steady === null) return false;
   return Math.abs(wall - (now.steady - before.steady)) > JUMP_MS;
 }
+
+/**
+ * Seconds that a clock was ahead in an era: as told, else in the next era of which it is told, else in
+ * the one before. A phone that slept looks as if its clock had jumped: `job/story/order.py`.
+ */
+export function offOf(offs: Record<string, number>, era: number): number | null {
+  const known = Object.keys(offs).map(Number).sort((a, b) => a - b);
+  const next = known.find((one) => one >= era) ?? known.pop();
+  return next === undefined ? null : offs[next]!;
+}

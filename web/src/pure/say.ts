@@ -1,5 +1,5 @@
 /** Words and figures for the page. Pure. */
-import { bandName, roomsOf, type Fill, type Sheet } from "./sheet.ts";
+import { bandName, handOf, roomsOf, twoSpray, type Fill, type Sheet } from "./sheet.ts";
 import { isWord, w } from "./words.ts";
 import type { Day } from "./day.ts";
 import type { Entry } from "./entry.ts";
@@ -36,11 +36,37 @@ export function countdown(minutes: number): string {
 
 /** The clock at the house at a minute of the plan: `9:42 am`, in a metric job `9:42`. */
 export function clock(sheet: Sheet, minute: number): string {
-  const found = /([+-])(\d\d):?(\d\d)$/.exec(sheet.starts_at);
-  const off = found ? (found[1] === "-" ? -1 : 1) * (Number(found[2]) * 60 + Number(found[3])) : 0;
-  const at = new Date(Date.parse(sheet.starts_at) + (minute + off) * 60_000);
+  return wall(sheet, Date.parse(sheet.starts_at) + (minute + zoneOf(sheet.starts_at)) * 60_000);
+}
+
+/** Minutes that a zone is ahead, of a moment in ISO 8601. */
+export function zoneOf(moment: string): number {
+  const found = /([+-])(\d\d):?(\d\d)$/.exec(moment);
+  return found ? (found[1] === "-" ? -1 : 1) * (Number(found[2]) * 60 + Number(found[3])) : 0;
+}
+
+/** local: milliseconds, with the zone counted in. */
+function wall(sheet: Sheet, local: number): string {
+  const at = new Date(local);
   return hour(at.getUTCHours(), at.getUTCMinutes(), sheet.units ?? "us");
 }
+
+/** A clock that shows so much else than the floor's is told of. Rank: guess. */
+const AWAY_MIN = 3;
+
+/**
+ * What it is on the floor, and what this phone shows, where they are minutes apart: its clock is off,
+ * or it goes by another zone. offS: seconds that it is ahead · zone: minutes of its zone.
+ */
+export function clockAway(sheet: Sheet, offS: number, ms: number, zone: number): { at: string; here: string } | null {
+  const here = ms + zone * 60_000;
+  const floor = ms - offS * 1000 + zoneOf(sheet.starts_at) * 60_000;
+  return Math.abs(here - floor) > AWAY_MIN * 60_000 ? { at: wall(sheet, floor), here: wall(sheet, here) } : null;
+}
+
+/** The date at the house at a minute of the plan, `2026-05-14`. */
+export const dateAt = (sheet: Sheet, minute: number): string =>
+  new Date(Date.parse(sheet.starts_at) + (minute + zoneOf(sheet.starts_at)) * 60_000).toISOString().slice(0, 10);
 
 /** A time of day as a job of these units has it. */
 export function hour(hours: number, minutes: number, units: Units): string {
@@ -135,8 +161,12 @@ export function doorWords(fill: Fill): string {
 /** `Full tank to the Laundry–Hall door at 9:42`. */
 export function fillLine(sheet: Sheet, fill: Fill & { then: number }): string {
   const at = clock(sheet, fill.then);
-  return w(fill.by === "helper" ? "fullTank" : "fillTank", { door: doorWords(fill), at });
+  return w(fill.by.startsWith("helper") ? "fullTank" : "fillTank", { door: doorWords(fill), at }) + whoseTank(sheet, fill);
 }
+
+/** Behind a tank where two spray: whose it is. */
+export const whoseTank = (sheet: Sheet, fill: Fill | undefined): string =>
+  fill && twoSpray(sheet) ? ` · ${w("sprayerNo", { n: handOf(fill) })}` : "";
 
 /** A few words for an entry: what `undo` would strike. */
 export function short(sheet: Sheet, entry: Entry): string {

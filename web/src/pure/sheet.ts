@@ -120,3 +120,9 @@ export function bandName(sheet: Sheet, field: Field, band: string): string {
 export function roomsOf(sheet: Sheet, field: Field): string {
   return field.rooms.map((id) => sheet.rooms[id] ?? id).join(", ");
 }
+
+/** Whether a second sprays; then each tank is one of the two. */
+export const twoSpray = (sheet: Sheet): boolean => sheet.fields.some((one) => one.bands.some((row) => row[1] === 2));
+
+/** Whose tank a fill is for: `job/second_past.py`. */
+export const handOf = (fill: Fill): string => (fill.by.endsWith("sprayer 2") ? "2" : "1");

@@ -1,5 +1,6 @@
 /** The log in its order: corrected clocks, each id once, what was struck set aside. Pure. */
 import type { Entry, FromBook } from "./entry.ts";
+import { offOf } from "./era.ts";
 
 export interface Happened {
   entry: Entry;
@@ -9,7 +10,7 @@ export interface Happened {
 
 /**
  * What holds of the log, as `job/story/order.py` puts it. offs: seconds that this device's clock
- * was ahead of the book's, by era. Where that is not known the clock is taken as it is.
+ * was ahead of the book's, by era. Where that is told of none the clock is taken as it is.
  */
 export function inOrder(
   startsAt: string, own: Entry[], others: FromBook[], offs: Record<string, number>,
@@ -17,8 +18,10 @@ export function inOrder(
   const all = new Map<string, { entry: Entry; ms: number }>();
   const add = (entry: Entry, off: number) =>
     all.set(entry.id, { entry, ms: Date.parse(entry.at) - off * 1000 });
-  for (const one of others) add(one.entry, one.clock_off_s ?? 0);
-  for (const entry of own) add(entry, offs[entry.era] ?? 0);
+  const told: Record<string, Record<string, number>> = {};
+  for (const { entry, clock_off_s: off } of others) if (off !== null) (told[entry.device] ??= {})[entry.era] = off;
+  for (const { entry, clock_off_s: off } of others) add(entry, off ?? offOf(told[entry.device] ?? {}, entry.era) ?? 0);
+  for (const entry of own) add(entry, offOf(offs, entry.era) ?? 0);
   const once = [...all.values()];
   straighten(once);
   const gone = struck(once.map((one) => one.entry));

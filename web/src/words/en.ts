@@ -10,7 +10,7 @@ export const EN = {
   helper: "Helper", tankFilled: "Tank filled", tankTub: "Tank, tub", drip: "Drip",
   sheenGone: "Sheen gone", stillDamp: "Still damp", dry: "Dry", stoppedKey: "Stopped",
   noteKey: "Note, photo", phoneKey: "Phone",
-  noFill: "No fill to come in this coat", allSprayed: "All sprayed", bandDone: "Band {band} done",
+  sprayerNo: "sprayer {n}", noFill: "No fill to come in this coat", allSprayed: "All sprayed", bandDone: "Band {band} done",
   field: "the floor in hand: {rooms}",
   title: "{job} · run sheet",
   // what waits
@@ -18,7 +18,8 @@ export const EN = {
   aloneSome: "{many} on this phone: save them", aloneNone: "Nothing logged on this phone yet",
   turnedAway: "{many} not sent, {n} turned away: see Phone",
   notSent: "{many} on this phone not sent yet",
-  noSignal: "No signal · nothing waits here", allSent: "All is sent", asking: "Asking the book …",
+  noSignal: "No signal · nothing waits here", allSent: "All is sent", clockAway: "Floor {at}, this phone {here}",
+  clockPut: "All times here are the floor’s. What you enter is put right.", asking: "Asking the book …",
   // the big figure
   am: "am", pm: "pm",
   byBook: "by the book", byPlan: "by this phone, from the plan",

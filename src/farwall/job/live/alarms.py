@@ -11,6 +11,8 @@ from farwall.job.live.edges import EdgeDue
 from farwall.job.live.found import found_over
 from farwall.job.live.noun import Alarm, LiveClock
 from farwall.job.live.standing import Standing, rooms_text
+from farwall.job.live.tanks import tanks
+from farwall.job.story.whose import two_spray
 
 SOON_MIN = 0.05
 _BY_COAT = ("dry to recoat", "dry to neutralise")
@@ -43,10 +45,15 @@ def _edge(standing: Standing, due: EdgeDue | None) -> Iterator[Alarm]:
         yield Alarm(due.at_min, "edge", what)
 
 
-def _work(standing: Standing, field: Field) -> Iterator[tuple[float, float]]:
-    """Of each band to do in a field: the minute of its end if gone on with now, its litres."""
+def _work(
+    standing: Standing, field: Field, *, sprayer: int | None = None
+) -> Iterator[tuple[float, float]]:
+    """Of each band to do in a field: the minute of its end if gone on with now, its litres.
+
+    sprayer: only those of one of two.
+    """
     left = sorted(standing.left_of(field), key=lambda band: band.start_min)
-    for band in left:
+    for band in (one for one in left if sprayer is None or one.sprayer == sprayer):
         yield standing.at_min + band.end_min - left[0].start_min, band.litres
 
 
@@ -56,23 +63,44 @@ def ends_min(standing: Standing, field: Field) -> float:
 
 
 def _tank(standing: Standing) -> Iterator[Alarm]:
-    """When the tank will be empty, if no filling comes before."""
-    tank, field = standing.litres.tank_l, standing.in_hand
-    if tank is None or field is None:
+    """When a tank will be empty, if no filling comes before; of two sprayers each his own."""
+    field = standing.in_hand
+    if field is None:
         return
+    number = numbered(standing.plan, field.id)
+    for tank in tanks(standing):
+        empty = _empty_min(standing, field, tank.litres, sprayer=tank.sprayer)
+        if empty is not None:
+            what = _TANK[tank.how].format(sprayer=tank.sprayer, field=number)
+            yield Alarm(empty, "tank", what)
+    if two_spray(standing.plan) or standing.litres.tank_l is None:
+        return
+    empty = _empty_min(standing, field, standing.litres.tank_l)
+    if empty is not None:
+        yield Alarm(empty, "tank", f"the tank is empty in field {number}: fill")
+
+
+_TANK = {
+    "told": "the tank of sprayer {sprayer} is empty in field {field}: fill",
+    "plan": "the tank of sprayer {sprayer} is empty in field {field}, reckoned by the plan: fill, "
+    "and enter whose it was",
+    "either": "the tank of sprayer {sprayer} may be empty in field {field}, for nobody told whose "
+    "was looked at: fill, and enter whose it was",
+}
+
+
+def _empty_min(
+    standing: Standing, field: Field, tank_l: float, *, sprayer: int | None = None
+) -> float | None:
+    """The minute in which it is empty; None where it lasts for the field. sprayer: whose bands."""
     before = standing.at_min
-    for at, litres in _work(standing, field):
+    for at, litres in _work(standing, field, sprayer=sprayer):
         need = litres * standing.belief.factor
-        if need > tank:
-            empty = before + (at - before) * tank / max(need, 1e-9)
-            yield Alarm(
-                round(empty, 2),
-                "tank",
-                f"the tank is empty in field {numbered(standing.plan, field.id)}: fill",
-            )
-            return
-        tank -= need
+        if need > tank_l:
+            return round(before + (at - before) * tank_l / max(need, 1e-9), 2)
+        tank_l -= need
         before = at
+    return None
 
 
 def _gate(standing: Standing) -> Iterator[Alarm]:

@@ -20,21 +20,21 @@ _WEIGHT = 97
 
 def coat_on_wet(standing: Standing, waits: Sequence[LiveClock]) -> Iterator[Advice]:
     """A field of a coat over another, begun sooner than the floor below dries at the earliest, with
-    no look that found it dry. It stops more of the coat as long as that lasts."""
+    no look that found it dry there. It stops more of the coat as long as that lasts."""
     coats = [coat.id for coat in standing.plan.inputs.coats]
     number = coats.index(standing.coat)
     if not number or not _to_do(standing):
         return
     below = coats[number - 1]
     wait = next((w for w in waits if w.clock.coat == below and w.clock.name == RECOAT), None)
-    if wait is None or _found_dry(standing, below):
+    if wait is None:
         return
     for field in standing.own:
         ended, begun = _below_ended(standing, field, below), _begun(standing, field)
         if ended is None or begun is None or begun >= ended + wait.clock.low_min:
             continue
         dry = ended + wait.clock.low_min
-        if standing.at_min >= dry:
+        if standing.at_min >= dry or _found_dry(standing, field, below, since_min=ended):
             continue
         rooms = rooms_text(standing.plan, field.rooms)
         coat, under = (numbered(standing.plan, one) for one in (standing.coat, below))
@@ -42,7 +42,8 @@ def coat_on_wet(standing: Standing, waits: Sequence[LiveClock]) -> Iterator[Advi
             "wet-below", True,  # noqa: FBT003 - stop
             f"Coat {coat} is entered in {rooms} {_span(begun - ended)} after coat {under} there, "
             f"which is not dry before {standing.clock(dry)}.",
-            "Spray nothing on a wet coat. A slip? Undo it. Looked at and dry? Enter that.",
+            "Spray nothing on a wet coat. A slip? Undo it. Looked at and dry? Enter that for coat "
+            f"{under} there.",
             _WEIGHT, Rank.PRACTICE.value, PRACTICE,
         )  # fmt: skip
         return
@@ -72,8 +73,16 @@ def _below_ended(standing: Standing, field: Field, below: str) -> float | None:
     return max((one.end_min for one in done), default=None)
 
 
-def _found_dry(standing: Standing, below: str) -> bool:
-    """Whether the last look at the coat below found it dry."""
+def _found_dry(standing: Standing, field: Field, below: str, *, since_min: float) -> bool:
+    """Whether the last look into each of its rooms, or at the whole floor, found that coat dry.
+
+    Another room that is dry tells nothing of these, nor what was seen while they were sprayed.
+    """
     looks = [one.sighting for one in standing.story.sightings
-             if one.sighting.coat == below and one.sighting.clock == RECOAT]  # fmt: skip
-    return bool(looks) and looks[-1].ended
+             if one.sighting.coat == below and one.sighting.clock == RECOAT
+             and one.at_min >= since_min]  # fmt: skip
+    last = {
+        room: [one.ended for one in looks if one.room in {None, "", room}][-1:]
+        for room in field.rooms
+    }
+    return all(found == [True] for found in last.values())

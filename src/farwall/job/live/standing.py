@@ -13,6 +13,7 @@ from farwall.job.live.thirst import LEAST_SPAN_L, belief_of, inside
 from farwall.job.mix_needs import planned_mixed_l
 from farwall.job.story.noun import CoatStory, Sprayed, Story
 from farwall.job.story.say import clock
+from farwall.job.story.whose import two_spray
 from farwall.mix.thirst import Thirst
 from farwall.nouns import dataclass
 
@@ -133,7 +134,8 @@ class Standing:
         have = max(last.hand_l + (told.mixed_l or last.mixed_l) - last.mixed_l - since, 0.0)
         tank = told.tank_l
         if tank is None and told.tub_l is not None:
-            tank = min(max(have - told.tub_l, 0.0), self.plan.inputs.tools.tank_l)
+            holds_l = self.plan.inputs.tools.tank_l * (2 if two_spray(self.plan) else 1)
+            tank = min(max(have - told.tub_l, 0.0), holds_l)
         return InHand(have, told.tub_l, tank, known=True)
 
     def _planned_l(self, told: CoatStory, first: int) -> float:

@@ -6,12 +6,14 @@ told from the entries is unknown and not guessed.
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
 from dataclasses import field
 
 from farwall.facts.numbered import numbered
 from farwall.facts.plan import Band, Plan
 from farwall.job.story.noun import Happened, Level
 from farwall.job.story.spraying import Spraying
+from farwall.job.story.whose import two_spray, whose
 from farwall.nouns import dataclass
 
 HAIR_L = 0.05
@@ -19,6 +21,8 @@ HAIR_L = 0.05
 FULLER, MORE_MIXED = 1.2, 2.0
 """A tank filled to its brim holds more than its mark; a coat that takes twice its plan is rather a
 slip of the finger (59 for 5.9). Beyond these it is asked about. Rank: guess."""
+
+_HANDS = ("1", "2")
 
 
 @dataclass
@@ -42,12 +46,21 @@ class CoatLitres:
 
 
 class Litres:
-    """The accounts of all coats while a log is gone through; `spraying` is fed before."""
+    """The accounts of all coats while a log is gone through; `spraying` is fed before.
 
-    def __init__(self, plan: Plan, spraying: Spraying) -> None:
+    Where two spray each tank is known apart, and all that is left only where both are. names: whose
+    tank is called how.
+    """
+
+    def __init__(
+        self, plan: Plan, spraying: Spraying, names: Mapping[str, int] | None = None
+    ) -> None:
         self._plan = plan
         self._spraying = spraying
-        self._two = any(band.sprayer == 2 for one in plan.fields for band in one.bands)
+        self._two = two_spray(plan)
+        self._names = names or {}
+        self._slots: dict[str, str] = {}
+        """Names of which nobody told whose they are: each is one of the two tanks."""
         self.coats: dict[str, CoatLitres] = {}
         self.contradictions: list[str] = []
         self._bands = 0
@@ -58,14 +71,15 @@ class Litres:
         if account is None:
             return
         if len(self._spraying.done) > self._bands:
+            new = list(self._spraying.done)[self._bands :]
             self._bands = len(self._spraying.done)
-            self._emptied(account, one)
+            self._emptied(account, new)
         if one.word == "mixed":
             self._mixed(account, one)
         elif one.word == "filled":
             self._filled(account, one)
         elif one.word == "tank-empty":
-            account.tanks[self._tank(one)] = 0.0
+            self._holds(account, one, 0.0)
         self._told(account, one)
         self._level(account, one)
 
@@ -78,19 +92,37 @@ class Litres:
         if coat not in {each.id for each in self._plan.inputs.coats}:
             return None
         if coat not in self.coats:
-            tanks: dict[str, float | None] = {} if self._two else {"": 0.0}
+            tanks: dict[str, float | None] = dict.fromkeys(_HANDS if self._two else ("",), 0.0)
             self.coats[coat] = CoatLitres(coat, tanks=tanks)
         return self.coats[coat]
 
     def _tank(self, one: Happened) -> str:
-        """Which tank is meant: with one sprayer there is one, whatever name it was given."""
-        return one.text("sprayer") if self._two else ""
+        """Which tank is meant, empty where it may be either's; with one sprayer there is one."""
+        if not self._two:
+            return ""
+        done = self._spraying.done
+        hand = whose(self._plan, self._coat(one), one, names=self._names, done=done)
+        if hand is not None:
+            return str(hand)
+        name = one.text("sprayer")
+        if name and name not in self._slots and len(self._slots) < len(_HANDS):
+            self._slots[name] = next(h for h in _HANDS if h not in self._slots.values())
+        return self._slots.get(name, "")
 
-    def _emptied(self, account: CoatLitres, one: Happened) -> None:
-        """Bands were sprayed: what is in the tank is unknown until it is told."""
-        named = self._tank(one)
-        for name in [named] if self._two and named else list(account.tanks):
-            account.tanks[name] = None
+    def _holds(self, account: CoatLitres, one: Happened, litres: float | None) -> None:
+        """That a tank holds so much; where it may be either's, of neither is anything known."""
+        tank = self._tank(one)
+        if self._two and not tank:
+            account.tanks = dict.fromkeys(_HANDS, None)
+        else:
+            account.tanks[tank] = litres
+
+    def _emptied(self, account: CoatLitres, bands: Sequence[str]) -> None:
+        """Bands were sprayed: what is in those tanks is unknown until it is told."""
+        hands = {str(self._band(name).sprayer) for name in bands}
+        for name in list(account.tanks):
+            if not self._two or self._slots or name in hands:
+                account.tanks[name] = None
 
     def _mixed(self, account: CoatLitres, one: Happened) -> None:
         litres = one.number("litres") or 0.0
@@ -107,11 +139,11 @@ class Litres:
 
     def _filled(self, account: CoatLitres, one: Happened) -> None:
         tank = self._tank(one)
-        before = account.tanks.get(tank, 0.0)
+        before = account.tanks.get(tank, None if self._two else 0.0)
         litres, after = one.number("litres"), one.number("tank_l")
         if litres is None and after is not None and before is not None:
             litres = after - before
-        account.tanks[tank] = None if litres is None or before is None else before + litres
+        self._holds(account, one, None if litres is None or before is None else before + litres)
         if litres is None:
             account.tub_l = None
             return
@@ -130,7 +162,7 @@ class Litres:
         tank, tub = one.number("tank_l"), one.number("tub_l")
         over = one.number("left_over_l")
         if tank is not None:
-            account.tanks[self._tank(one)] = tank
+            self._holds(account, one, tank)
             self._too_full(account, tank)
         if tub is not None:
             account.tub_l = tub

@@ -172,12 +172,14 @@ class Closed:
 class Story:
     """A job's day or days as entered, in order; what was struck beside it, what cannot be so.
 
+    doubled: what another phone had told already, so that it does not count again.
     The same entries tell the same story in whatever order and however often they came.
     """
 
     starts_at: str
     happened: tuple[Happened, ...] = ()
     struck: tuple[Happened, ...] = ()
+    doubled: tuple[Happened, ...] = ()
     coats: tuple[CoatStory, ...] = ()
     readings: tuple[Reading, ...] = ()
     closed: tuple[Closed, ...] = ()

@@ -1,14 +1,16 @@
 """Entries in the order in which things happened: each once, clocks put right, struck ones aside.
 
-The clock of a device is put right by what the book knows of it. Where that is not known, nothing
-can have happened after the book received it. Within a device the count rules: where its
+The clock of a device is put right by what the book knows of it. Where nothing is known of an era of
+it, by what is known of the next one, else of the one before: a phone that slept looks as if its
+clock had jumped. There nothing can have happened after the book received it.
+Within a device the count rules: where its
 times run against its numbers, the fewest minutes are moved (a median in each knot of them). A
 number of 0 claims no place: so is entered what is told later, by hand, for an earlier minute.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import datetime
 from statistics import median_low
 
@@ -70,13 +72,16 @@ def _corrected(once: Sequence[Kept]) -> dict[str, float]:
     """Seconds since 1970 of each entry, by id."""
     found: dict[str, float] = {}
     devices: dict[str, list[tuple[int, str]]] = {}
+    offs = _offs(once)
     for one in once:
         entry = one.entry
         at_s = _seconds(entry.at)
         if one.clock_off_s is not None:
             at_s -= one.clock_off_s
-        elif one.received_at:
-            at_s = min(at_s, _seconds(one.received_at))
+        else:
+            at_s -= _near(offs.get(entry.device, {}), entry.era)
+            if one.received_at:
+                at_s = min(at_s, _seconds(one.received_at))
         found[entry.id] = at_s
         if entry.device and entry.number > 0:
             devices.setdefault(entry.device, []).append((entry.number, entry.id))
@@ -84,6 +89,22 @@ def _corrected(once: Sequence[Kept]) -> dict[str, float]:
         names = [name for _, name in sorted(counted)]
         found.update(zip(names, _rising([found[name] for name in names]), strict=True))
     return found
+
+
+def _offs(once: Sequence[Kept]) -> dict[str, dict[int, float]]:
+    """Seconds that clocks were ahead, as far as told: by device and era."""
+    found: dict[str, dict[int, float]] = {}
+    for one in once:
+        if one.clock_off_s is not None and one.entry.device:
+            found.setdefault(one.entry.device, {})[one.entry.era] = one.clock_off_s
+    return found
+
+
+def _near(offs: Mapping[int, float], era: int) -> float:
+    """What is told of the next era after one, else of the last before it; 0 where of none."""
+    eras = sorted(offs)
+    following = next((each for each in eras if each >= era), eras[-1] if eras else None)
+    return 0.0 if following is None else offs[following]
 
 
 def _rising(times: Sequence[float]) -> list[float]:

@@ -34,6 +34,10 @@ def told(plan: Plan, story: Story, *, us: bool) -> str:
     lines = [f"{plan.job or 'The job'}: {_entries(len(story.happened))}."]
     lines += [f"  {line_of(plan, one, us=us)}" for one in story.happened]
     lines += [f"  struck: {_at(plan, one, us=us)}  [{short_id(one.id)}]" for one in story.struck]
+    lines += [
+        f"  told by two phones: {_at(plan, one, us=us)}  [{short_id(one.id)}]"
+        for one in story.doubled
+    ]
     for coat in story.coats:
         lines += _coat(plan, coat, us=us)
     lines += [worn_line(one) for one in wearing(story)[0]]

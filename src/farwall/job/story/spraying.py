@@ -8,6 +8,7 @@ from dataclasses import field
 from farwall.facts.numbered import numbered
 from farwall.facts.plan import Band, Field, Plan
 from farwall.job.so_far_sense import whole_fields
+from farwall.job.story.doubled import SAME_MIN
 from farwall.job.story.noun import Happened, Sprayed
 from farwall.nouns import dataclass
 
@@ -29,6 +30,8 @@ class Spraying:
             band.id: one for one in self.fields.values() for band in one.bands
         }
         self._last: dict[int, float] = {}
+        self._by: dict[str, Happened] = {}
+        """Which entry told the end of a band, or the beginning of a field."""
 
     def feed(self, one: Happened) -> None:
         """Take what happened into account."""
@@ -49,11 +52,14 @@ class Spraying:
             return
         self.coat = found.coat
         if found.id in self.started:
+            if self._both(found.id, one):
+                return
             self.contradictions.append(
                 f"Field {numbered(self.plan, found.id)} is told to be begun twice."
             )
             return
         self.started[found.id] = one.at_min
+        self._by[found.id] = one
 
     def _band_done(self, one: Happened) -> None:
         name = one.text("band")
@@ -63,7 +69,7 @@ class Spraying:
             return
         self.coat = own.coat
         if name in self.done:
-            if self.done[name].told:
+            if self.done[name].told and not self._both(name, one):
                 self.contradictions.append(
                     f"Band {numbered(self.plan, name)} is told to be done twice."
                 )
@@ -72,6 +78,7 @@ class Spraying:
         hand = own.bands[at].sprayer
         before = [band for band in own.bands[: at + 1] if band.sprayer == hand]
         self._lay(before, one.at_min, told={name})
+        self._by[name] = one
 
     def _field_done(self, one: Happened) -> None:
         found = self._field(one)
@@ -81,6 +88,12 @@ class Spraying:
         if all(band.id in self.done for band in found.bands):
             return
         self._lay(found.bands, one.at_min, told={found.bands[-1].id})
+        self._by[found.bands[-1].id] = one
+
+    def _both(self, name: str, one: Happened) -> bool:
+        """Whether another phone told the same just before: two tapped, and nothing is odd."""
+        first = self._by[name]
+        return one.device != first.device and one.at_min - first.at_min < SAME_MIN
 
     def _coat_done(self, one: Happened) -> None:
         coat = one.text("coat")

@@ -7,12 +7,14 @@ from collections.abc import Iterable, Sequence
 from farwall.facts.log import Kept
 from farwall.facts.numbered import numbered
 from farwall.facts.plan import Plan
+from farwall.job.story.doubled import once, stand_all_the_same
 from farwall.job.story.litres import CoatLitres, Litres
 from farwall.job.story.looks import Looks, closed_rooms
 from farwall.job.story.noun import Closed, CoatStory, FieldStory, Happened, Level, Story
 from farwall.job.story.order import in_order
 from farwall.job.story.spraying import Spraying
 from farwall.job.story.wearing import wearing
+from farwall.job.story.whose import names_of
 
 _SPRAYING = frozenset({"field-started", "band-done", "field-done", "coat-done"})
 _EARLY_MIN = 30.0
@@ -22,18 +24,22 @@ _EARLY_MIN = 30.0
 def story(plan: Plan, kept: Iterable[Kept]) -> Story:
     """The story that the entries of a log tell, on the plan of the morning.
 
-    The same for any order in which they came and however often: doubled ones count once, struck
-    ones stand aside. What cannot be so is told in words and never stops it.
+    The same for any order in which they came and however often: doubled ones count once, by their
+    id or as what two phones told of one thing (`doubled`); struck ones stand aside. What cannot be
+    so is told in words and never stops it.
     """
     ordered = in_order(kept, starts_at=plan.starts_at)
+    single = once(plan, ordered.happened)
+    happened = single.happened
     spraying = Spraying(plan)
-    litres = Litres(plan, spraying)
+    litres = Litres(plan, spraying, names_of(plan, happened))
     looks = Looks(plan, spraying)
-    odd: list[str] = list(ordered.contradictions)
-    closed = closed_rooms(ordered.happened, plan.starts_at)
+    odd: list[str] = [*ordered.contradictions, *single.words]
+    odd += stand_all_the_same(plan, happened, ordered.struck)
+    closed = closed_rooms(happened, plan.starts_at)
     damp: dict[str, bool] = {}
-    begun = next((one.at_min for one in ordered.happened if one.word == "day-started"), None)
-    for one in ordered.happened:
+    begun = next((one.at_min for one in happened if one.word == "day-started"), None)
+    for one in happened:
         before = set(spraying.done)
         spraying.feed(one)
         litres.feed(one)
@@ -43,17 +49,18 @@ def story(plan: Plan, kept: Iterable[Kept]) -> Story:
         odd += _in_closed(spraying, one, before, closed)
         _looked(one, spraying, damp)
     odd += [*spraying.contradictions, *litres.contradictions, *looks.contradictions]
-    _, unworn = wearing(Story(plan.starts_at, ordered.happened))
+    _, unworn = wearing(Story(plan.starts_at, happened))
     odd += unworn
     return Story(
         starts_at=plan.starts_at,
-        happened=ordered.happened,
+        happened=happened,
         struck=ordered.struck,
+        doubled=single.doubled,
         coats=_coats(plan, spraying, litres),
         readings=looks.readings,
         closed=closed,
         sightings=tuple(looks.sightings),
-        hours_h=_hours(ordered.happened),
+        hours_h=_hours(happened),
         contradictions=tuple(dict.fromkeys(odd)),
     )
 

@@ -153,6 +153,16 @@ PHRASES = {
     "begin band {&1} by then, or the edge that {&2} meets is dead":
     "para entonces empiece la franja {&1}, o muere la orilla que toca {&2}",
     "the tank is empty in field {&1}: fill": "se vacía el tanque en el tramo {&1}: llénelo",
+    "the tank of sprayer {#1} is empty in field {&2}: fill":
+    "se vacía el tanque del rociador {#1} en el tramo {&2}: llénelo",
+    "the tank of sprayer {#1} is empty in field {&2}, reckoned by the plan: fill, and enter "
+    "whose it was":
+    "se vacía el tanque del rociador {#1} en el tramo {&2}, contado por el plan: llénelo y anote "
+    "de quién era",
+    "the tank of sprayer {#1} may be empty in field {&2}, for nobody told whose was looked at: "
+    "fill, and enter whose it was":
+    "el tanque del rociador {#1} puede vaciarse en el tramo {&2}, pues nadie dijo cuál se miró: "
+    "llénelo y anote de quién era",
     "the stop line of {&1}: look at tub and tank before {&2}":
     "la línea de parada de {&1}: revise tina y tanque antes de {&2}",
     "{@1} should be free: ask, then enter room-free":
@@ -175,7 +185,7 @@ PHRASES = {
     "las {#5}.",
     "Spray nothing on a wet coat.": "No rocíe nada sobre una mano mojada.",
     "Undo it.": "Deshágalo.", "Looked at and dry?": "¿La miró y está seca?",
-    "Enter that.": "Anótelo.",
+    "Enter that for coat {#1} there.": "Anótelo para la mano {#1} en ese lugar.",
     "A slip?": "¿Fue un error?", "Strike it.": "Táchelo.",
     # Planning anew.
     "The plan still holds: order, minutes and fillings are its own.":
@@ -252,6 +262,24 @@ PHRASES = {
     "Mano {&1}: se dice que hay {#2} en un tanque que toma {#3}; ¿está mal una cifra o su unidad?",
     "Coat {&1}: more was filled than was mixed, by {#2}; a batch or a weighing is missing.":
     "Mano {&1}: se llenó más de lo que se mezcló, por {#2}; falta una tanda o un pesaje.",
+    "Coat {&1}: a batch of {#2} came from two phones and counts once; if there were two, enter the "
+    "other again.":
+    "Mano {&1}: una tanda de {#2} llegó de dos teléfonos y cuenta una vez; si fueron dos, anote la "
+    "otra de nuevo.",
+    "Coat {&1}: two phones enter batches of {#2} and {#3} at nearly the same time, and both "
+    "count; if it was one, strike the wrong one.":
+    "Mano {&1}: dos teléfonos anotan tandas de {#2} y {#3} casi a la vez, y cuentan las dos; si "
+    "fue una sola, tache la equivocada.",
+    "A filled tank came from two phones and counts once; if two were filled, enter the other "
+    "again.":
+    "Un tanque lleno llegó de dos teléfonos y cuenta una vez; si se llenaron dos, anote el otro de "
+    "nuevo.",
+    "A rinse came from two phones and counts once; if there were two, enter the other again.":
+    "Un enjuague llegó de dos teléfonos y cuenta una vez; si fueron dos, anote el otro de nuevo.",
+    "Undone on one phone, {&1} was entered on another too and counts as done; if it is not, "
+    "strike that entry as well.":
+    "Deshecho en un teléfono, {&1} se anotó también en otro y cuenta como hecho; si no lo está, "
+    "tache también esa anotación.",
     "Field {&1} is told to be begun twice.": "Se dice que el tramo {&1} se empezó dos veces.",
     "Band {&1} is told to be done twice.": "Se dice que la franja {&1} se hizo dos veces.",
     "The plan has no band {&1}; it is passed over.": "El plan no tiene franja {&1}; se omite.",

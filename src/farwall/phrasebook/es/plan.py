@@ -201,10 +201,16 @@ PHRASES = {
     "saw cut without a name": "corte de sierra sin nombre",
     "Coat {#1} takes {#2} at a stretch, more than a day has light.":
     "La mano {#1} lleva {#2} de un tirón, más que la luz de un día.",
-    "Coat {#1} takes {#2} at a stretch, more than a day has light: stop after field {#3} at {#4}, "
-    "and plan the rest anew in the morning.":
-    "La mano {#1} lleva {#2} de un tirón, más que la luz de un día: pare después del tramo {#3}, "
-    "a las {#4}, y planee de nuevo el resto por la mañana.",
+    "Coat {#1} takes {#2} at a stretch, more than a day has light: stop after field {#3} ({@4}) "
+    "at {#5}, {#6} sprayed, and plan the rest anew in the morning, from field {#7} ({@8}) on, "
+    "{#9}.":
+    "La mano {#1} lleva {#2} de un tirón, más que la luz de un día: pare después del tramo {#3} "
+    "({@4}), a las {#5}, con {#6} rociados, y planee de nuevo el resto por la mañana, desde el "
+    "tramo {#7} ({@8}): {#9}.",
+    "Field {#1} ({@2}) is then seen beside field {#3} ({@4}) with no leaf between: one lot for "
+    "both days.":
+    "El tramo {#1} ({@2}) se ve entonces junto al tramo {#3} ({@4}) sin hoja entre los dos: un "
+    "solo lote para los dos días.",
     "Coat {#1} goes on to {#2}, past {1}.":
     "La mano {#1} sigue hasta las {#2}, después de {1}.",
     "Begin by {#1}, or see to lamps that shine across the floor.":

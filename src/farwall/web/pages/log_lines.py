@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import datetime, timedelta
+from datetime import datetime, timedelta, tzinfo
 
 from farwall.facts.log import Kept
 from farwall.facts.plan import Plan
@@ -43,7 +43,7 @@ class Told:
     @classmethod
     def of(cls, story: Story) -> Told:
         """Those of a story."""
-        return cls(story.happened, story.struck, story.starts_at)
+        return cls((*story.happened, *story.doubled), story.struck, story.starts_at)
 
     @classmethod
     def bare(cls, kept: Sequence[Kept]) -> Told:
@@ -68,7 +68,7 @@ def lines_of(told: Told, kept: Sequence[Kept], plan: Plan | None, units: Units) 
         lines.append(Line(
             id=one.id, short=short_id(one.id), day="" if here == day else here,
             time=clock_told(at, units), told=entry_told(one, names, units),
-            made=_made(one, by_id[one.id], units),
+            made=_made(one, by_id[one.id], units, start.tzinfo),
             struck=_struck_by(strikes.get(one.id), start, units) if one.id in struck else "",
             strikes=one.word == "struck", photo=one.text("file"),
         ))  # fmt: skip
@@ -95,12 +95,13 @@ def _struck_by(by: Happened | None, start: datetime, units: Units) -> str:
     return said("log-struck-by", at=clock_told(at, units), who=who, why=why)
 
 
-def _made(one: Happened, kept: Kept, units: Units) -> str:
-    """Who entered it, when by the device's own clock, when it came into the book: the same minute
-    is told once."""
-    here = datetime.fromisoformat(kept.entry.at).tzinfo  # the book counts in universal time
-    came = datetime.fromisoformat(kept.received_at).astimezone(here).isoformat()
-    at, received = stamp_told(kept.entry.at, units), stamp_told(came, units)
+def _made(one: Happened, kept: Kept, units: Units, here: tzinfo | None) -> str:
+    """Who entered it, when by the device's own clock, when it came into the book, both in the zone
+    of the floor: the same minute is told once."""
+    at, received = (
+        stamp_told(datetime.fromisoformat(each).astimezone(here).isoformat(), units)
+        for each in (kept.entry.at, kept.received_at)
+    )
     told = said(
         "log-made-at-once" if at == received else "log-made", who=one.who or said("log-somebody"),
         device=one.device or said("log-no-device"), at=at, received=received,
