@@ -1,6 +1,7 @@
 """What a firm's closed jobs taught, kept in its book: plans and live days take it from there."""
 
 import json
+from pathlib import Path
 
 import pytest
 from tests.job.test_lessons import JOBS, LESSONS
@@ -13,6 +14,7 @@ from farwall.readers.lessons_json import closed_text, lessons_text
 from farwall.store.book import Book
 from farwall.web.firm import lessons_of
 
+VAN = str(Path(__file__).parents[2] / "examples" / "van" / "van.json")
 START = "2026-06-08T08:00:00+00:00"
 
 
@@ -78,3 +80,43 @@ def test_the_log_takes_them_from_the_book_or_from_a_file(book, facts, tmp_path, 
         main(["log", *place, "--json", f"at_min={end + 201}"])
         found.append(json.loads(capsys.readouterr().out)["now"]["waits"])
     assert found[0] == found[1] != found[2]
+
+
+@pytest.fixture
+def held(monkeypatch):
+    """How many books are open."""
+    count = [0]
+    begins, ends = Book.__init__, Book.close
+
+    def begun(self, *told):
+        begins(self, *told)
+        count[0] += 1
+
+    def ended(self):
+        ends(self)
+        count[0] -= 1
+
+    monkeypatch.setattr(Book, "__init__", begun)
+    monkeypatch.setattr(Book, "close", ended)
+    return count
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        ["log", "two"],
+        ["log", "two", "handed-over"],
+        ["log", "nobody"],
+        ["learn"],
+        ["van", VAN, "--after", "two"],
+    ],
+    ids=["log", "an entry", "a job that is not there", "learn", "van"],
+)
+def test_a_command_lets_go_of_every_book_that_it_opened(words, book, held):
+    """Before, `learn` held one more open for each closed job: of some hundred the system runs out
+    of files."""
+    if words == ["learn"]:
+        main(["log", "two", "handed-over", "--book", book])
+        held[0] = 0
+    main([*words, "--book", book])
+    assert held == [0]

@@ -39,7 +39,9 @@ def test_a_trade_inside_the_lock_is_named_and_each_day_is_too_near_it():
     assert why.trades == (plumber,)
     assert why.rain == ()
     begins = int(change.house.steps[0].start_min // 1440)
-    assert why.days == np.busday_count("2001-01-01", np.datetime64("2001-01-01") + begins)
+    assert why.days == np.busday_count(
+        "2001-01-01", np.datetime64("2001-01-01") + np.timedelta64(begins, "D")
+    )
     assert why.against == ((Against("trade"), why.days),)
 
 

@@ -15,6 +15,9 @@ from farwall.readers.job_json import read_job
 
 FOLDER = Path(__file__).parents[1] / "broken_jobs"
 
+DEEP = ("", "[0][0][0]")
+"""Where nesting is told: Python 3.11's own reader stops before ours can say where it begins."""
+
 EXPECTED = {
     "empty-file": [
         ("line 1, column 1", "Not JSON"),
@@ -32,7 +35,7 @@ EXPECTED = {
         ("", "A job is an object"),
     ],
     "nested-without-end": [
-        ("", "Nested too deeply"),
+        (DEEP, "Nested too deeply"),
     ],
     "nothing-in-it": [
         ("", "`version` is missing"),
@@ -186,7 +189,8 @@ def test_a_broken_job_is_answered_with_each_of_its_mistakes(name):
     (path,) = FOLDER.glob(f"[0-9][0-9]-{name}.json")
     found = mistakes_of(path)
     for where, what in EXPECTED[name]:
-        assert [one for one in found if one[0] == where and what in one[1]], (where, what, found)
+        places = where if isinstance(where, tuple) else (where,)
+        assert [one for one in found if one[0] in places and what in one[1]], (where, what, found)
     assert len(found) == len(EXPECTED[name]), found
 
 

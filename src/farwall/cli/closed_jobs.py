@@ -15,21 +15,24 @@ if TYPE_CHECKING:
 
 
 def told_at(told: str, book: str | None) -> tuple[Place, Story]:
-    """A job's plan and facts, and the story of its log. Raises Refused."""
+    """A job's plan and facts, and the story of its log, which is let go of. Raises Refused."""
     from farwall.cli.log_place import place_of
     from farwall.job.story import story
 
-    place = place_of(told, job_file=None, book=book)
-    return place, story(place.plan, place.log.entries())
+    with place_of(told, job_file=None, book=book) as place:
+        return place, story(place.plan, place.log.entries())
 
 
 def closed_at(told: str, book: str | None = None) -> ClosedJob:
     """What the job there tells the next ones. Raises Refused."""
+    from farwall.cli.log_place import place_of
     from farwall.job.closed import closed_job
+    from farwall.job.story import story
 
-    place, story = told_at(told, book)
-    kept = place.log.entries()
-    return closed_job(place.job, place.plan, story, job_id=place.job_id, kept=kept)
+    with place_of(told, job_file=None, book=book) as place:
+        kept = place.log.entries()
+    day = story(place.plan, kept)
+    return closed_job(place.job, place.plan, day, job_id=place.job_id, kept=kept)
 
 
 def closed_in(folders: Sequence[Path]) -> list[ClosedJob]:

@@ -68,15 +68,15 @@ def run(options: argparse.Namespace) -> int:
     asked = asked_of(options.words)
     if "help" in options:
         return what_it_carries(asked.event) if asked.event else _help()
-    place = place_of(
+    with place_of(
         asked.where, job_file=options.job, book=options.book, lessons_file=options.lessons
-    )
-    clock = datetime.now().astimezone()
-    made = _enter(place, asked, options, clock)
-    kept = place.log.entries()
-    for line in place.log.torn:
-        print(line, file=sys.stderr)
-    return _show(place, _Entered(kept, made, clock), asked, options)
+    ) as place:
+        clock = datetime.now().astimezone()
+        made = _enter(place, asked, options, clock)
+        kept = place.log.entries()
+        for line in place.log.torn:
+            print(line, file=sys.stderr)
+        return _show(place, _Entered(kept, made, clock), asked, options)
 
 
 def _help() -> int:

@@ -47,6 +47,9 @@ class LogFile:
         except FileNotFoundError:
             return []
 
+    def close(self) -> None:
+        """Nothing is held between reading and writing."""
+
     def keep(self, make: Make, *, received_at: str) -> tuple[Entry, ...]:
         """Add what `make` makes of the log as it is, while nobody else writes; what is new.
 

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import os
 from collections.abc import Mapping, Sequence
+from contextlib import ExitStack
 from dataclasses import field, replace
 from datetime import datetime
 from pathlib import Path
-from typing import TYPE_CHECKING, Protocol
+from typing import TYPE_CHECKING, Protocol, Self
 
 from farwall.cli.log_file import LogFile, Make, new_ones
 from farwall.errors import Mistake, Refused
@@ -35,16 +36,28 @@ class Log(Protocol):
     def put_file(self, content: bytes) -> str:
         """Keep a photo; back comes its SHA-256, by which an entry names it."""
 
+    def close(self) -> None:
+        """Let go of it."""
+
 
 @dataclass(frozen=True)
 class Place:
-    """A job's plan, its facts as far as they are known, its log, what the firm's jobs taught."""
+    """A job's plan, its facts as far as they are known, its log, what the firm's jobs taught.
+
+    Whoever asked for it lets go of its log: `with place_of(…) as place`.
+    """
 
     job_id: str
     plan: Plan
     job: Job
     log: Log
     lessons: Lessons | None = None
+
+    def __enter__(self) -> Self:
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        self.log.close()
 
 
 def place_of(
@@ -99,11 +112,15 @@ def _in_book(
     from farwall.web.firm import lessons_of
 
     insist_there(address)
-    book = Book.open(address)
-    lessons = lessons or lessons_of(book)
-    job = read_job(job_file) if job_file is not None else job_from(book.facts(job_id), job_id)
-    plan = _plan_in(book, job_id, job, lessons)
-    return Place(job_id, plan, job, BookLog(book, job_id), lessons)
+    with ExitStack() as unless_found:
+        book = unless_found.enter_context(Book.open(address))
+        lessons = lessons or lessons_of(book)
+        job = read_job(job_file) if job_file is not None else job_from(book.facts(job_id), job_id)
+        place = Place(
+            job_id, _plan_in(book, job_id, job, lessons), job, BookLog(book, job_id), lessons
+        )
+        unless_found.pop_all()
+    return place
 
 
 def _plan_in(book: Book, job_id: str, job: Job, lessons: Lessons | None) -> Plan:
@@ -146,6 +163,10 @@ class BookLog:
     def put_file(self, content: bytes) -> str:
         """Keep a photo in the book; back comes its SHA-256."""
         return self.book.put_file(content)
+
+    def close(self) -> None:
+        """Let go of the book."""
+        self.book.close()
 
 
 def _clocks(entries: Sequence[Entry], received_at: str) -> Mapping[tuple[str, int], float]:
