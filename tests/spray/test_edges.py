@@ -136,6 +136,33 @@ def test_where_one_path_leaps_at_a_single_place_both_sides_of_it_are_told_by_han
     assert ages[1] == pytest.approx(27, abs=0.01)
 
 
+def test_the_age_may_turn_where_a_path_ends_beside_the_edge_by_hand():
+    """By hand: the edge lies from x = 0 to 4 and is told every 4 cm or so; the second pass ends at
+    x = 1.23, 8 min after it began at 3.3, and from there on its last moment counts. The first
+    pass goes from 4 to 0 in 4 min: it makes 1.23 at 2.77, met at 13, before that sooner made."""
+    line = np.linspace(0, 4, 101)
+    there = tuple(zip(line.tolist(), [0.0] * 101, strict=True))
+    two = passes(((4, -1), (0, -1)), ((3.3, 1), (1.23, 1)))
+    edge = Edge(0, 1, (), (), there)
+    ages = ages_by_pass_min(moments_of([edge], two), [(0, 4), (5, 8)])
+    assert ages[1] == pytest.approx(13 - 2.77, abs=1e-9)
+
+
+ENDS = st.tuples(st.floats(-1, 5), st.floats(0.2, 1.5))
+
+
+@given(st.tuples(ENDS, ENDS), st.tuples(ENDS, ENDS))
+def test_law_no_place_of_an_edge_is_older_than_told_by_straight_passes(one, two):
+    """Against places a millimetre apart."""
+    walked = passes(one, tuple((x, -y) for x, y in two))
+    ages = []
+    for count in (101, 4001):
+        line = tuple((x, 0.0) for x in np.linspace(0, 4, count).tolist())
+        (where,) = moments_of([Edge(0, 1, (), (), line)], walked)
+        ages.append(where.oldest_min([(0.0, 3.0), (4.0, 5.0)]))
+    assert ages[0] >= ages[1] - 1e-6
+
+
 def test_who_stands_still_makes_an_edge_at_once_and_meets_it_at_the_end_by_hand():
     """By hand: 1 min of standing from 0, and another from 2: 3 - 0."""
     edge = Edge(0, 1, (0.0,), (1.0,), points=((1.0, 0.5),))

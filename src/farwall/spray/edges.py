@@ -111,18 +111,22 @@ def moments_of(edges: Sequence[Edge], passes: Sequence[Pass]) -> tuple[Moments, 
     Where a path comes equally near twice along a stretch of the edge, the worse
     moment counts: the earlier one of the pass that went first, the later one of
     the pass that meets it. Where it leaps from one part of the path to another at
-    a single place, that place is sought and told from either side.
+    a single place, that place is sought and told from either side. Between neighbours the nearest
+    places of both paths then move evenly, so that no age is greater than at one of them.
     """
     found = []
     for edge in edges:
         one, two = passes[edge.first].path, passes[edge.then].path
-        points = np.array(edge.points)
-        points = np.vstack([points, *_leaps(one, points), *_leaps(two, points)])
+        along = np.array(edge.points)
+        turns = np.vstack([np.empty((0, 2)), *_turns(one, along), *_turns(two, along)])
+        points = np.vstack([along, turns, *_leaps(one, along), *_leaps(two, along)])
         where = np.asarray(shapely.points(points))
         made, met = _moments(one, where), _moments(two, where)
-        count = len(edge.points)
-        lone = _lone_ties(made[:, :count], one) | _lone_ties(met[:, :count], two)
-        kept = np.concatenate([~lone, np.ones(len(points) - count, dtype=bool)])
+        kept = np.ones(len(points), dtype=bool)
+        count, rest = len(along), len(along) + len(turns)
+        for moments, path in ((made, one), (met, two)):
+            kept[:count] &= ~_lone_ties(moments[:, :count], path)
+            kept[count:rest] &= ~_ties(moments[:, count:rest], path)
         if not kept.any():
             kept[:] = True
         found.append(Moments(edge.first, edge.then, made[:, kept], met[:, kept], points[kept]))
@@ -131,11 +135,30 @@ def moments_of(edges: Sequence[Edge], passes: Sequence[Pass]) -> tuple[Moments, 
 
 def _lone_ties(moments: Places, path: Sequence[Point]) -> npt.NDArray[np.bool_]:
     """Places that a path is equally near to twice, though it is not so beside them."""
-    tied = np.abs(moments[1] - moments[0]) * length_m(path) > _LEAP_M
+    tied = _ties(moments, path)
     if len(tied) < 2 or length_m(path) < 1e-6:
         return np.zeros(len(tied), dtype=bool)
     beside = np.concatenate([[False], tied[:-1]]) | np.concatenate([tied[1:], [False]])
     return np.asarray(tied & ~beside)
+
+
+def _ties(moments: Places, path: Sequence[Point]) -> npt.NDArray[np.bool_]:
+    """Places that a path is equally near to twice."""
+    return np.asarray(np.abs(moments[1] - moments[0]) * length_m(path) > _LEAP_M)
+
+
+def _turns(path: Sequence[Point], points: Places) -> Iterator[Places]:
+    """Places of an edge, straight between `points`, square to an end of a leg of the path."""
+    corners = np.array(path)
+    legs = np.diff(corners, axis=0)
+    apart = np.hypot(*np.diff(points, axis=0).T)
+    for ends in (corners[:-1], corners[1:]):
+        ahead = points @ legs.T - (ends * legs).sum(axis=1)
+        before, after = ahead[:-1], ahead[1:]
+        crossed = (before * after < 0) & (apart <= 2 * _EDGE_STEP_M)[:, None]
+        at, leg = np.nonzero(crossed)
+        share = before[at, leg] / (before[at, leg] - after[at, leg])
+        yield points[at] + share[:, None] * (points[at + 1] - points[at])
 
 
 def ages_by_pass_min(
