@@ -112,7 +112,8 @@ def moments_of(edges: Sequence[Edge], passes: Sequence[Pass]) -> tuple[Moments, 
     moment counts: the earlier one of the pass that went first, the later one of
     the pass that meets it. Where it leaps from one part of the path to another at
     a single place, that place is sought and told from either side. Between neighbours the nearest
-    places of both paths then move evenly, so that no age is greater than at one of them.
+    places of both paths then move evenly, so that no age is greater than at one of them; but for
+    leaps of less than `_LEAP_M`.
     """
     found = []
     for edge in edges:
