@@ -139,7 +139,8 @@ def main():
             page = browser.new_context(viewport={"width": 1280, "height": 900}).new_page()
             page.goto(here)
             page.get_by_label("Key").fill(KEY)
-            page.get_by_role("button", name="Enter").click()
+            with page.expect_navigation():  # who goes on before it is let in stands at the door
+                page.get_by_role("button", name="Enter").click()
             page.goto(f"{here}/houses/sixty/draw")
             page.locator("#things li").nth(59).wait_for()
             categories = ["devtools.timeline", "disabled-by-default-devtools.timeline.frame"]
