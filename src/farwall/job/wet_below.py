@@ -10,10 +10,9 @@ from collections.abc import Iterator, Sequence
 from datetime import datetime, timedelta
 from itertools import pairwise
 
+from farwall.days.work_hours import DAY_MIN
 from farwall.facts.plan import Clock, Field
 from farwall.units import clock_words
-
-_DAY_MIN = 24 * 60.0
 
 HEAT = "Warm the slab and dry the air, by heat that gives off no water, and read both again."
 """Common practice, no source."""
@@ -29,7 +28,7 @@ def free_from(begins_min: float, ends_min: float, dry: Clock) -> float:
     if dry.high_min is not None:
         return ends_min + dry.high_min
     likely = 0.0 if dry.likely_min is None else dry.likely_min
-    return max(begins_min + _DAY_MIN, ends_min + likely)
+    return max(begins_min + DAY_MIN, ends_min + likely)
 
 
 def stays_wet(dry: Clock) -> bool:

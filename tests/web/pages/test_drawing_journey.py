@@ -50,6 +50,13 @@ class Board:
     def things(self):
         return self.page.locator("#things li").all_inner_texts()
 
+    def drag(self, start, end):
+        """From one place of the floor to another, by mouse [m]."""
+        self.page.mouse.move(*self.at(*start))
+        self.page.mouse.down()
+        self.page.mouse.move(*self.at(*end), steps=4)
+        self.page.mouse.up()
+
     def planned(self):
         self.tool("Keep and plan")
         self.page.get_by_text("Kept as facts").wait_for()
@@ -62,14 +69,8 @@ def test_by_mouse_with_an_undo_to_the_beginning(served, browser):
     board = Board(browser, served, "Mouse", first=("12' 6\"", "3.81 m"))
     page = board.page
 
-    def drag(start, end):
-        page.mouse.move(*board.at(*start))
-        page.mouse.down()
-        page.mouse.move(*board.at(*end), steps=4)
-        page.mouse.up()
-
     board.tool("Room")
-    drag((3.924, 0.01), (6.5, 3.0))  # a wall apart from the first room, in line with its foot
+    board.drag((3.924, 0.01), (6.5, 3.0))  # a wall apart from the first room, in line with its foot
     board.tool("Opening")
     page.mouse.click(*board.at(3.81, 1.5))
     page.mouse.click(*board.at(1.5, 3.81))
@@ -78,7 +79,7 @@ def test_by_mouse_with_an_undo_to_the_beginning(served, browser):
     page.mouse.click(*board.at(1.9, 0))
     page.mouse.click(*board.at(1.9, 3.81))
     board.tool("Pick and move")
-    drag((0, 2), (-0.5, 2))
+    board.drag((0, 2), (-0.5, 2))
     told = board.things()
     assert told[0].startswith("Room 1, ")
     assert {"Door, Room 1 to Room 2", "Door, Room 2 to Room 1"} & set(told)
@@ -99,12 +100,6 @@ def test_a_whole_room_is_moved_by_its_name_from_inside_and_by_the_arrows(served,
     board = Board(browser, served, "Whole", first=("4 m", "3 m"))
     page = board.page
 
-    def drag(start, end):
-        page.mouse.move(*board.at(*start))
-        page.mouse.down()
-        page.mouse.move(*board.at(*end), steps=4)
-        page.mouse.up()
-
     def lies():
         """Where the second room's floor begins and ends [m]."""
         d = page.locator("#floor-drawing .floors path").nth(1).get_attribute("d")
@@ -112,20 +107,20 @@ def test_a_whole_room_is_moved_by_its_name_from_inside_and_by_the_arrows(served,
         return min(numbers[::2]), max(numbers[::2]), -max(numbers[1::2]), -min(numbers[1::2])
 
     board.tool("Room")
-    drag((4.114, 0.01), (6.0, 2.0))
+    board.drag((4.114, 0.01), (6.0, 2.0))
     board.tool("Opening")
     page.mouse.click(*board.at(4.05, 1.0))
     board.tool("Pick and move")
     page.keyboard.press("Escape")
     was = lies()
-    drag((5.6, 0.4), (5.6, 0.9))  # inside, and not in hand: the floor is shifted
+    board.drag((5.6, 0.4), (5.6, 0.9))  # inside, and not in hand: the floor is shifted
     assert lies() == was
-    drag(((was[0] + was[1]) / 2, 1.0), ((was[0] + was[1]) / 2 + 0.01, 1.5))  # by its name
+    board.drag(((was[0] + was[1]) / 2, 1.0), ((was[0] + was[1]) / 2 + 0.01, 1.5))  # by its name
     page.get_by_text("The room was moved, with its openings").wait_for()
     moved = lies()
     assert moved[0] == pytest.approx(was[0], abs=2e-3)  # still a wall off its neighbour
     assert moved[2] == pytest.approx(was[2] + 0.5, abs=0.06)
-    drag((5.6, moved[2] + 0.4), (6.6, moved[2] + 0.4))  # from inside, for it is in hand
+    board.drag((5.6, moved[2] + 0.4), (6.6, moved[2] + 0.4))  # from inside, for it is in hand
     page.get_by_text("Look at what leads elsewhere now: Outside door").wait_for()
     away = lies()
     assert away[0] == pytest.approx(moved[0] + 1.0, abs=0.06)
