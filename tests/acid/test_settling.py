@@ -7,13 +7,11 @@ from hypothesis import strategies as st
 from farwall.acid.metals import Grams
 from farwall.acid.settling import (
     HYDROXIDES,
-    after_settling_mg_l,
     free_ammonia_mol_l,
     holds_mg_l,
     sludge_l,
 )
 
-RAW = (20.0, 600.0)
 alkaline = st.floats(7, 10)
 
 
@@ -45,7 +43,6 @@ def test_what_the_trade_says_of_ph_8_and_9_no_source():
 @given(st.floats(0, 14))
 def test_chromium_six_falls_out_at_no_ph(ph):
     assert holds_mg_l("chromium(VI)", ph) is None
-    assert after_settling_mg_l("chromium(VI)", RAW, ph) == RAW
 
 
 @given(st.sampled_from(sorted(HYDROXIDES)), alkaline, st.floats(0, 1))
@@ -57,18 +54,6 @@ def test_a_higher_ph_holds_less_of_a_bare_metal(what, ph, more):
 def test_more_ammonia_never_holds_less_copper(ph, less, more):
     few = holds_mg_l("copper", ph, ammonia_mol_l=less)
     assert holds_mg_l("copper", ph, ammonia_mol_l=less + more) >= few
-
-
-@given(st.sampled_from(["copper", "iron", "manganese"]), alkaline)
-def test_settling_never_adds(metal, ph):
-    low, high = after_settling_mg_l(metal, RAW, ph)
-    assert low <= RAW[0]
-    assert high <= RAW[1]
-    assert low <= high
-
-
-def test_an_open_end_is_closed_by_what_the_water_holds():
-    assert after_settling_mg_l("manganese", (20.0, None), 9)[1] == pytest.approx(109.876)
 
 
 def test_sludge_by_hand():

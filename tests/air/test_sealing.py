@@ -18,7 +18,7 @@ from farwall.air.sealers import (
     margin_words,
     wanted_words,
 )
-from farwall.air.sealing import AHEAD_H, HourToSeal, coats_in, may_seal, surface_rh_percent, windows
+from farwall.air.sealing import AHEAD_H, HourToSeal, coats_in, may_seal, windows
 from farwall.facts.sealer import Sealer
 from farwall.units import c_from_f
 
@@ -177,10 +177,6 @@ def test_a_wider_margin_never_opens_a_shut_hour(condition, more_k):
     now = hours(Conditions(*condition))
     order = ["no", "care", "go"]
     assert order.index(may_seal(now, wide)[0].word) <= order.index(may_seal(now, narrow)[0].word)
-
-
-def test_air_at_a_surface_at_the_dew_point_is_full():
-    assert surface_rh_percent(surface_c=12.0, dew_point_c=12.0) == pytest.approx(100.0)
 
 
 def test_a_job_in_feet_is_told_its_own_degrees_and_hours_first():

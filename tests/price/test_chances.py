@@ -18,7 +18,6 @@ def test_the_guess_of_practice():
     assert {(one.percent, one.cost_low, one.cost, one.cost_high) for one in found} == {
         (4, "300.00", "900.00", "6000.00")
     }
-    assert found[0].on_average == Decimal(36)
 
 
 def test_what_a_rule_found_raises_one_kind_and_says_why():

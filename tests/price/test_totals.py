@@ -7,33 +7,12 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from farwall.price.money import added, rounded
-from farwall.price.totals import TaxGroup, in_parts, spread_over, tax_groups, totals
+from farwall.price.totals import TaxGroup, spread_over, tax_groups, totals
 
 CENTS = st.integers(-(10**9), 10**9).map(lambda n: Decimal(n) / 100)
 SHARES = st.lists(st.integers(0, 50).map(Decimal), max_size=2)
 KINDS = st.sampled_from(["standard", "zero", "exempt"])
 TAXED = st.lists(st.tuples(KINDS, st.integers(0, 30).map(Decimal), CENTS), min_size=1, max_size=9)
-
-
-@given(CENTS, SHARES)
-def test_parts_add_up_to_the_whole_and_none_is_more_than_is_left(whole, percents):
-    parts = in_parts(whole, percents)
-    assert added(parts) == whole
-    assert len(parts) == len(percents) + 1
-    assert all(one >= 0 for one in parts) if whole >= 0 else all(one <= 0 for one in parts)
-
-
-def test_cents_go_to_the_last_by_hand():
-    """100.01 by halves: 50.005 is 50.01, and 50.00 is left."""
-    assert in_parts(Decimal("100.01"), [Decimal(50)]) == (Decimal("50.01"), Decimal("50.00"))
-    thirds = in_parts(Decimal("0.01"), [Decimal(50), Decimal(50)])
-    assert thirds == (Decimal("0.01"), Decimal(0), Decimal(0))
-
-
-@pytest.mark.parametrize("percents", [[Decimal(60), Decimal(50)], [Decimal(-1)]])
-def test_more_than_the_whole_is_no_cut(percents):
-    with pytest.raises(ArithmeticError):
-        in_parts(Decimal(100), percents)
 
 
 @given(TAXED)

@@ -5,8 +5,8 @@ import re
 import pytest
 from tests.published.tables import table
 
+from farwall.air import moist
 from farwall.air.sealers import BY_TYPE, MARGIN_K, MOST_RH_PERCENT
-from farwall.air.sealing import surface_rh_percent
 from farwall.units import c_from_f
 
 ROWS = {row["item"]: row["value"] for row in table("dew_point_margin_rule")}
@@ -26,7 +26,7 @@ OFF = 3.2
 
 def at_surfaces(spread_f):
     return [
-        surface_rh_percent(surface_c=c_from_f(f), dew_point_c=c_from_f(f - spread_f))
+        moist.rh_percent_from_dew_point(air_c=c_from_f(f), dew_point_c=c_from_f(f - spread_f))
         for f in SURFACES_F
     ]
 

@@ -13,7 +13,7 @@ from tests.spray.hand_floors import ROUND, hall
 from tests.spray.sweeping import oldest_min, swept
 
 from farwall.spray import turning
-from farwall.spray.sweep import swept_age_min, turnable
+from farwall.spray.sweep import turnable
 from farwall.spray.turning import SAME_AGE_MIN, Turnable, best_ways
 
 
@@ -68,7 +68,6 @@ def test_a_swept_floor_is_turned_the_best_way_of_all(name):
     passes = turnable(found, ROUND)
     as_it_is = (0,) * len(found.passes)
     assert passes.told(as_it_is)[0] == pytest.approx(oldest_min(found), abs=1e-6)
-    assert swept_age_min(found, ROUND) == pytest.approx(oldest_min(found), abs=0.001)
     if len(found.passes) <= 12:
         ages = [passes.told(ways)[0] for ways in choices(passes)]
         assert oldest_min(found) <= min(ages) + SAME_AGE_MIN + 1e-6

@@ -38,7 +38,7 @@ def house(full):
     full.put_facts("l-hall", facts, who="Bo", at=AT, name="L hall")
     about = {"text": "ß\n“,;", "a": 1e20, "b": 1e-7, "c": 0.1 + 0.2, "d": None, "e": [True, {}]}
     full.keep([entry("n", job="l-hall", who="=1+1", about=about)], received_at=LATER)
-    full.tell_clock("red", 0, 0.1 + 0.2, LATER)
+    full.keep([], received_at=LATER, clock_off_s={("red", 0): 0.1 + 0.2})
     full.put_document("van", "red", {"tank_l": 9.5})
     return full
 

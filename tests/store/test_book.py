@@ -93,7 +93,7 @@ def test_clocks_are_those_told_last_of_that_era(book):
     book.put_facts("quince", FACTS, who="Ann", at=AT)
     told = [entry("a", device="red"), entry("b", device="red", era=1), entry("c", device="blue")]
     book.keep(told, received_at=AT, clock_off_s={("red", 0): 3.5, ("red", 1): -7200.0})
-    book.tell_clock("red", 0, 4.25, LATER)
+    book.keep([], received_at=LATER, clock_off_s={("red", 0): 4.25})
     assert [one.clock_off_s for one in book.entries("quince")] == [4.25, -7200.0, None]
 
 

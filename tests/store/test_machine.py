@@ -85,7 +85,7 @@ class BookMachine(RuleBasedStateMachine):
 
     @rule(device=st.sampled_from(["red", "blue"]), era=st.integers(0, 1), off_s=st.integers(-9, 9))
     def tell_clock(self, device, era, off_s):
-        self.book.tell_clock(device, era, off_s, AT)
+        self.book.keep([], received_at=AT, clock_off_s={(device, era): off_s})
         self.clocks[device, era] = off_s
 
     @rule(name=st.sampled_from(["red", "blue"]), value=VALUES)

@@ -6,7 +6,6 @@ States with a plan of their own may be stricter and win, as does the sheet of th
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
 from typing import Literal
 
 from farwall.acid.masses import molar_mass_g_mol
@@ -127,20 +126,3 @@ LIMITS: dict[str, Limit] = {
     ),
 }  # fmt: skip
 """By key. An action level is a mean over 8 hours from which more must be done."""
-
-
-def mean_over_day_mg_m3(spells: Iterable[tuple[float, float]]) -> float:
-    """The mean over an 8-hour day, in the unit of what is given. Source: [osha-twa].
-
-    spells: how much was in the air, and for how many hours; air beyond them is counted clean, and
-    a longer day still divides by eight.
-    """
-    return sum(held * hours for held, hours in spells) / DAY_H
-
-
-def of_the_limits(held: Mapping[str, float]) -> float:
-    """C1/L1 + C2/L2 + …: above 1 the mixture is over its limit. Source: [hygiene-mixture].
-
-    held: mg/m³ by key of `LIMITS`, for vapours that hurt in the same way (a hygienist knows which).
-    """
-    return sum(mg_m3 / LIMITS[key].mg_m3 for key, mg_m3 in held.items())

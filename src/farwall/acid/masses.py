@@ -20,4 +20,3 @@ def molar_mass_g_mol(**atoms: int) -> float:
 
 HCL_G_MOL = molar_mass_g_mol(H=1, Cl=1)
 WATER_G_MOL = molar_mass_g_mol(H=2, O=1)
-CO2_G_MOL = molar_mass_g_mol(C=1, O=2)

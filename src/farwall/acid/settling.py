@@ -87,20 +87,6 @@ def holds_mg_l(what: str, ph: float, *, ammonia_mol_l: float = 0.0) -> float | N
     return float(1000 * free * solid.metal_g_mol)
 
 
-def after_settling_mg_l(
-    metal: Metal, raw_mg_l: tuple[float, float | None], ph: float, *, ammonia_mol_l: float = 0.0
-) -> tuple[float, float | None]:
-    """mg/L that may still be dissolved at this pH: the raw range, cut at what its hydroxide holds.
-
-    A range by the sum alone; a test wins over it. Raises as `holds_mg_l`.
-    """
-    holds = holds_mg_l(metal, ph, ammonia_mol_l=ammonia_mol_l)
-    if holds is None:
-        return raw_mg_l
-    low, high = raw_mg_l
-    return min(low, holds), holds if high is None else min(high, holds)
-
-
 SLUDGE_SOLIDS = (0.01, 0.03)
 """Mass of solids in a mass of metal sludge that settled overnight and was not pressed: from
 memory."""

@@ -66,11 +66,6 @@ def percent_from_molality(molality: float) -> float:
     return 100 * kg / (1 + kg)
 
 
-def specific_gravity_from_baume(baume: float) -> float:
-    """145/(145 - °Bé), for liquids heavier than water [baume]."""
-    return BAUME_MODULUS / (BAUME_MODULUS - baume)
-
-
 def baume_from_percent(hcl_percent: float) -> float:
     """The trade's degree, at 60 °F; 0 to 38 %, else `Refused` [laliberte-2004, baume]."""
     most = _baume_by_density(density.MOST_PERCENT)

@@ -74,15 +74,6 @@ class Window:
         return tuple(dict.fromkeys(one.partition(":")[0] for one in self.reasons))
 
 
-def surface_rh_percent(*, surface_c: float, dew_point_c: float) -> float:
-    """Relative humidity of the air right at a surface. [%]
-
-    surface_c, dew_point_c: °C. What the surface's own temperature makes of the
-    air's vapour; 100 where it sweats. Source: [ashrae-2017-ch1].
-    """
-    return moist.rh_percent_from_dew_point(air_c=surface_c, dew_point_c=dew_point_c)
-
-
 def may_seal(
     hours: Sequence[HourToSeal], limits: SealerLimits, *, ahead_h: int = AHEAD_H, us: bool = False
 ) -> tuple[Sealing, ...]:

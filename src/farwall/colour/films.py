@@ -53,33 +53,3 @@ def over(upper: Film, backing: ArrayLike) -> Floats:
     """R of a film on something that throws back `backing`: R + T²·Rg / (1 - R·Rg)."""
     ground = np.asarray(backing, dtype=np.float64)
     return np.asarray(upper.r + upper.t**2 * ground / (1 - upper.r * ground))
-
-
-def layered(upper: Film, lower: Film) -> Film:
-    """Two films as one: R = R₁ + T₁²R₂/(1 - R₁R₂), T = T₁T₂/(1 - R₁R₂)."""
-    between = 1 - upper.r * lower.r
-    return Film(
-        np.asarray(upper.r + upper.t**2 * lower.r / between),
-        np.asarray(upper.t * lower.t / between),
-    )
-
-
-def k_over_s(r_infinite: ArrayLike) -> Floats:
-    """K/S of a film so thick that nothing shines through: (1 - R)²/(2R), for R in (0, 1]."""
-    r = np.asarray(r_infinite, dtype=np.float64)
-    return np.asarray((1 - r) ** 2 / (2 * r))
-
-
-def from_patches(on_white: ArrayLike, on_black: ArrayLike) -> tuple[Floats, Floats]:
-    """K and S of a film of unit thickness from its look over white and over black.
-
-    a = ½(Rw + (Rb - Rw + 1)/Rb), S = arcoth((b² - (a - Rw)(a - 1)) / (b(1 - Rw)))/b, K = S(a - 1),
-    for 0 < Rb < Rw < 1.
-    """
-    white = np.asarray(on_white, dtype=np.float64)
-    black = np.asarray(on_black, dtype=np.float64)
-    a = (white + (black - white + 1) / black) / 2
-    b = np.sqrt(a**2 - 1)
-    inside = (b**2 - (a - white) * (a - 1)) / (b * (1 - white))
-    s = np.arctanh(1 / inside) / b
-    return np.asarray(s * (a - 1)), np.asarray(s)

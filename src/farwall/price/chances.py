@@ -31,11 +31,6 @@ class Chance:
     source: str
     why: str = ""
 
-    @property
-    def on_average(self) -> Decimal:
-        """Chance times its usual cost."""
-        return Decimal(str(self.percent)) * Decimal(self.cost) / 100
-
 
 def call_backs(
     told: CallBacks, lessons: Lessons | None = None, raised: Mapping[str, str] | None = None

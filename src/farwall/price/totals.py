@@ -109,23 +109,6 @@ def tax_groups(amounts: Iterable[Taxed]) -> tuple[TaxGroup, ...]:
     return tuple(TaxGroup(kind, percent, base) for (kind, percent), base in found.items())
 
 
-def in_parts(whole: Decimal, percents: Sequence[Decimal]) -> tuple[Decimal, ...]:
-    """An amount cut by shares in per cent, and what is left of it as the last part.
-
-    Each part is rounded to two decimals, the last one takes the cents, so that together they are
-    the whole; none is more than what is left. Raises ArithmeticError where the shares are more than
-    the whole or below nothing.
-    """
-    if any(one < 0 for one in percents) or added(percents) > 100:
-        raise ArithmeticError("shares of more than the whole")
-    parts: list[Decimal] = []
-    for percent in percents:
-        left = rounded(whole) - added(parts)
-        part = rounded(share(whole, percent))
-        parts.append(min(part, left) if whole >= 0 else max(part, left))
-    return (*parts, rounded(whole) - added(parts))
-
-
 def spread_over(whole: Decimal, weights: Sequence[Decimal]) -> tuple[Decimal, ...]:
     """An amount spread by weights, two decimals each, the last weight that is none takes the rest.
 

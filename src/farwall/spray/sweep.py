@@ -209,11 +209,6 @@ def _oldest(sweep: Sweep, turned: Sequence[bool], tools: PlanTools) -> tuple[flo
     return (round(sweep.table.peak_age_min(start, turned), 3), round(walked, 4))
 
 
-def swept_age_min(sweep: Sweep, tools: PlanTools) -> float:
-    """The oldest edge of the sweep when nothing interrupts it, in minutes."""
-    return _oldest(sweep, [False] * len(sweep.passes), tools)[0]
-
-
 def pause_min(tools: PlanTools, *, helper: bool, way_m: float) -> float:
     """What one refill adds to a live edge: a swap, or a walk out `way_m`, a filling, a walk in."""
     if helper:

@@ -147,15 +147,6 @@ class Book:
         with reading(self.engine, self.where) as connection:
             return keeping.last_place(connection)
 
-    def tell_clock(self, device: str, era: int, off_s: float, at: str) -> None:
-        """Note that a device's clock is so many seconds ahead of the book's, `at` by the latter."""
-        told = {(device, era): off_s}
-        mistakes = keeping.clock_mistakes(told, at)
-        if mistakes:
-            raise Refused(*mistakes)
-        with writing(self.engine, self.where) as connection:
-            keeping.tell_clocks(connection, told, at)
-
     def jobs(self, *, limit: int | None = None, after: str = "") -> list[JobLine]:
         """The jobs, the one that came last first; `after`: only those listed behind this id."""
         from sqlalchemy import select

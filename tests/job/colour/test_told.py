@@ -12,7 +12,6 @@ from farwall.facts.log import Entry, Kept
 from farwall.facts.samples import Look, Sample
 from farwall.job.colour.told import (
     beneath,
-    floor_looks_of,
     samples_of,
     scrub_told,
     signed_told,
@@ -77,7 +76,6 @@ def test_a_sample_day_by_hand():
 def test_an_empty_log_leaves_the_facts_as_they_are():
     facts = (Sample("A", coat="first", m2_per_l=4.0), Sample("B"))
     assert samples_of(house(samples=facts), ()) == facts
-    assert floor_looks_of(house(), ()) == ()
 
 
 def test_figures_of_the_facts_stand_and_a_later_judgement_goes_before_them():
@@ -140,17 +138,6 @@ def test_sealed_without_a_name_is_the_sealer_of_the_job():
     sealed = log(("16:00", "sample-sealed", {"sample": "A"}))
     job_ = house(sealer=Sealer(name="house sealer"))
     assert samples_of(job_, sealed)[0].sealer == "house sealer"
-
-
-def test_looks_at_the_floor_by_coat_and_room_with_their_moment():
-    seen = log(
-        ("09:00", "colour-seen", {"state": "clean wet", "lightness": 50.0, "lab_a": 1.0,
-                                  "lab_b": 2.0, "coat": "first", "room": "a"}),
-        ("10:00", "colour-seen", {"state": "dry", "lightness": 60.0, "lab_a": 1.0, "lab_b": 2.0}),
-    )  # fmt: skip
-    first, second = floor_looks_of(house(), seen)
-    assert (first.coat, first.room, first.at) == ("first", "a", "2026-04-20T09:00:00-06:00")
-    assert (second.coat, second.room, second.look.state) == (None, None, "dry")
 
 
 @pytest.mark.parametrize(

@@ -19,7 +19,6 @@ from farwall.facts.log import Kept
 from farwall.facts.samples import STATES, Look, Sample
 from farwall.job.story.noun import Happened
 from farwall.job.story.order import in_order
-from farwall.nouns import dataclass
 
 _LAID = {
     "cut": "cut", "stain": "stain", "coat": "coat", "room": "room", "over": "over",
@@ -42,16 +41,6 @@ _TOLD: Mapping[str, Mapping[str, str]] = {
 }
 """By word: which key of the entry is which of the sample."""
 _LAST_WINS = frozenset({"verdict", "approved_by", "approved_on"})
-
-
-@dataclass(frozen=True)
-class FloorLook:
-    """How the floor looked. room, coat: None where nobody said · at: ISO 8601 with offset."""
-
-    look: Look
-    coat: str | None
-    room: str | None
-    at: str
 
 
 def samples_of(job: Job, kept: Sequence[Kept]) -> tuple[Sample, ...]:
@@ -80,18 +69,6 @@ def as_told(job: Job, kept: Sequence[Kept]) -> tuple[Sample, ...]:
             continue
         _take(fills.setdefault(name, {}), one, laid_min, name, job=job, starts_at=starts_at)
     return tuple(_filled(told.get(name, Sample(name)), filled) for name, filled in fills.items())
-
-
-def floor_looks_of(job: Job, kept: Sequence[Kept]) -> tuple[FloorLook, ...]:
-    """Looks at the floor in the order in which they were taken."""
-    happened, starts_at = in_its_order(job, kept)
-    found = []
-    for one in happened:
-        look = look_of(one) if one.word == "colour-seen" else None
-        if look is not None:
-            at = moment(starts_at, one.at_min)
-            found.append(FloorLook(look, one.text("coat") or None, one.text("room") or None, at))
-    return tuple(found)
 
 
 def scrub_told(kept: Sequence[Kept], job: Job) -> str | None:

@@ -165,6 +165,10 @@ PHRASES = {
     "Where that is allowed: raise the pH to 8 to 9, lid off until the fizz ends, settle overnight.":
     "Donde se permite: suba el pH a entre 8 y 9, sin tapa hasta que deje de burbujear, y deje "
     "asentar toda la noche.",
+    "5 local codes that were read take water into the sewer from pH 5, 5.5 or 6 up to 9.5, 10, "
+    "11 or 12: yours decides.":
+    "5 códigos locales que se leyeron admiten agua en el alcantarillado desde pH 5, 5.5 o 6 hasta "
+    "9.5, 10, 11 o 12: el suyo decide.",
     "Have each drum tested by a laboratory for everything that a limit was named for.":
     "Mande analizar cada tambo en un laboratorio para todo lo que tenga un límite.",
     "A strip shows pH and no metal.": "Una tira muestra el pH y ningún metal.",

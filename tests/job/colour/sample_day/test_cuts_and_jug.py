@@ -48,9 +48,10 @@ def test_the_jug_holds_the_cut_to_the_mark_and_enough_of_it(cut, area_m2, m2_per
     mix = jug_mix(cut, area_m2=area_m2, m2_per_l=m2_per_l)
     stain, water = parts_of(parse_cut(cut))
     assert mix.stain_ml % MARK_ML == mix.water_ml % MARK_ML == 0
-    assert Fraction(mix.stain_ml, mix.total_ml) == Fraction(stain, stain + water)
+    both_ml = mix.stain_ml + mix.water_ml
+    assert Fraction(mix.stain_ml, both_ml) == Fraction(stain, stain + water)
     wanted_ml = area_m2 / m2_per_l * 1000 * MORE + STAYS_ML
-    assert wanted_ml - 1e-6 <= mix.total_ml < wanted_ml + (stain + water) * MARK_ML + 1e-6
+    assert wanted_ml - 1e-6 <= both_ml < wanted_ml + (stain + water) * MARK_ML + 1e-6
 
 
 def test_a_square_by_hand():

@@ -2,6 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
+from farwall.acid.waste_limits import LOCAL_PH
+
+
+def _either(figures: Iterable[float]) -> str:
+    *but_last, last = [f"{one:g}" for one in sorted(set(figures))]
+    return f"{', '.join(but_last)} or {last}"
+
+
 DEFERS = (
     "This informs and decides nothing: the utility says what its sewer takes, the state agency "
     "what is hazardous waste, a licensed hauler what he carries."
@@ -26,7 +36,10 @@ STEP_TREATMENT = (
     "260.10 and 270.1); with chromium they do not, and a state may ask more."
 )
 STEP_RAISE = (
-    "Where that is allowed: raise the pH to 8 to 9, lid off until the fizz ends, settle overnight."
+    "Where that is allowed: raise the pH to 8 to 9, lid off until the fizz ends, settle overnight. "
+    f"{len(LOCAL_PH)} local codes that were read take water into the "
+    f"sewer from pH {_either(low for low, _ in LOCAL_PH)} up to "
+    f"{_either(high for _, high in LOCAL_PH)}: yours decides."
 )
 STEP_TEST = (
     "Have each drum tested by a laboratory for everything that a limit was named for. A strip "

@@ -22,11 +22,6 @@ class JugMix:
     stain_ml: int
     water_ml: int
 
-    @property
-    def total_ml(self) -> int:
-        """All of it."""
-        return self.stain_ml + self.water_ml
-
 
 @dataclass(frozen=True)
 class Planned:
