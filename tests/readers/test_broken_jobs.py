@@ -141,6 +141,7 @@ EXPECTED = {
         ("prices.currency", "not a currency"),
         ("prices.containers[0].price", "not an amount"),
         ("prices.containers[1].price", "Text is expected"),
+        ("sealer.containers[0].price", "not an amount"),
     ],
     "the-sheet-upside-down": [
         ("stains[0]", "above the high one"),

@@ -2,10 +2,17 @@
 
 from __future__ import annotations
 
+import pkgutil
+import re
+from dataclasses import fields, is_dataclass
+from importlib import import_module
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from farwall import facts
+from farwall.readers.schemas import job_schema
 from farwall.readers.shape import Entry, keys_of
 from farwall.readers.twins import TWINS, convert
 from farwall.readers.wording import unit_of
@@ -55,3 +62,31 @@ def test_a_conversion_leaves_no_litter_of_digits():
     assert mistakes == []
     assert written[("tools", "tank_l")][0] == ("tools", "tank_gal")
     assert twin.key == "tank_l"
+
+
+METRIC = re.compile(
+    r"(?<!_g)(?<!_mg)_(l|kg|m|m2|c|k|m2_min|m_min|l_min|kg_m3|m2_per_l|l_per_m2|kg_l|m_s)$"
+)
+"""Units that a site with a tape in feet and a tank in gallons has its own for; a laboratory's
+(mg/L, g/L) it has not."""
+ONLY_METRIC = {"Masking.room_film_m"}
+"""A table by room."""
+
+
+def nouns_of_a_job():
+    """The nouns of a job's schema."""
+    parts = job_schema()["$defs"]
+    for module in pkgutil.iter_modules(facts.__path__):
+        for noun in vars(import_module(f"{facts.__name__}.{module.name}")).values():
+            if isinstance(noun, type) and is_dataclass(noun) and noun.__name__ in parts:
+                keys = {one.name for one in fields(noun)}
+                if keys <= set(parts[noun.__name__]["properties"]):
+                    yield noun
+
+
+def test_whatever_a_job_tells_in_metres_or_litres_may_be_told_in_feet_or_gallons():
+    nouns = set(nouns_of_a_job())
+    assert len(nouns) > 40
+    told = {(noun, key) for noun in nouns for key in keys_of(noun) if METRIC.search(key)}
+    there = {(noun, twin.key) for noun, twin in every}
+    assert {f"{noun.__name__}.{key}" for noun, key in told - there} == ONLY_METRIC

@@ -220,6 +220,12 @@ def _prices(raw: dict[str, object]) -> Iterator[Mistake]:
     for place, row in rows(raw, "prices", "containers"):
         if (stain := _text(row, "stain")) is not None:
             yield from _unknown((*place, "stain"), "stain", stain, known)
+    for noun in ("prices", "sealer"):
+        yield from _container_prices(raw, noun)
+
+
+def _container_prices(raw: dict[str, object], noun: str) -> Iterator[Mistake]:
+    for place, row in rows(raw, noun, "containers"):
         price = _text(row, "price")
         if price is not None and not _is_amount(price):
             said = f"{shown(price)} is not an amount."

@@ -31,6 +31,7 @@ _PATTERNS = {
         "pattern": r"^\s*([nN][eE][aA][tT]|\d{1,6}(\.\d{1,6})?\s*:\s*\d{1,6}(\.\d{1,6})?)\s*$"
     },
     ("Container", "price"): {"pattern": r"^\d[\d.]*$"},
+    ("SealerContainer", "price"): {"pattern": r"^\d[\d.]*$"},
     ("Prices", "currency"): {"pattern": "^[A-Z]{3}$"},
 }
 

@@ -15,9 +15,10 @@ from farwall.facts.checks import Morning, Watch
 from farwall.facts.discharge import WaterTest
 from farwall.facts.job import Coat, Container, Sighting, Site, Stain, Survey, Tools
 from farwall.facts.samples import Sample
-from farwall.facts.sealer import Sealer
+from farwall.facts.sealer import Sealer, SealerContainer, SealTools
 from farwall.facts.slab import Choices, MixTicket, MoistureTest
 from farwall.facts.so_far import SoFar
+from farwall.facts.supplies import Masking, MaskItem
 from farwall.facts.van import Flow, VanSprayer
 from farwall.facts.washing import Drums, Washing
 from farwall.floor.nouns import Opening, Window
@@ -84,6 +85,16 @@ TWINS: dict[type, tuple[Twin, ...]] = {
         _f("least_slab_f", "least_slab_c"),
         _f("most_slab_f", "most_slab_c"),
         _times("least_margin_f", "least_margin_k", 1 / 1.8),
+        _COVERAGE,
+    ),
+    SealerContainer: (_times("size_gal", "size_l", _GAL),),
+    SealTools: (
+        _times("tray_gal", "tray_l", _GAL),
+        _times("band_ft", "band_m", _FT),
+        _times("lay_ft2_min", "lay_m2_min", units.M2_PER_FT2),
+        _times("walk_ft_min", "walk_m_min", _FT),
+        _times("overlap_in", "overlap_m", _IN),
+        _times("reach_ft", "reach_m", _FT),
     ),
     Sample: (
         *_SLAB_AND_AIR,
@@ -115,6 +126,8 @@ TWINS: dict[type, tuple[Twin, ...]] = {
         _times("size_gal", "size_l", _GAL),
         _times("empty_lb", "empty_kg", units.KG_PER_LB),
     ),
+    Masking: (_times("film_ft", "film_m", _FT),),
+    MaskItem: (_times("length_ft", "length_m", _FT), _times("height_ft", "height_m", _FT)),
     WaterTest: (_times("water_gal", "water_l", _GAL),),
     Washing: (
         _times("water_gal_ft2", "water_l_per_m2", _GAL / units.M2_PER_FT2),
