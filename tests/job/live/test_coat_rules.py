@@ -47,7 +47,11 @@ def test_struck_or_looked_at_and_dry_it_is_silent():
     assert "wet-below" not in rules(at(log, END_MIN + 1.3))
     log = coat_one()
     log("dry", END_MIN + 0.5, coat=FIRST[0].coat)
-    assert "wet-below" not in rules(at(begun(log, END_MIN + 1), END_MIN + 1.1))
+    assert "wet-below" in rules(at(begun(log, END_MIN + 1), END_MIN + 1.1)), "a slip, not a look"
+    log = coat_one()
+    log("dry", END_MIN + 0.5 * WAIT.low_min, coat=FIRST[0].coat)
+    tap_min = END_MIN + 0.5 * WAIT.low_min + 1
+    assert "wet-below" not in rules(at(begun(log, tap_min), tap_min + 0.1))
 
 
 LATE = next(one for one in SECOND if one.rooms == FIRST[-1].rooms)

@@ -176,7 +176,7 @@ function onWet(sheet: Sheet, floor: Floor, happened: Happened[]): Day["wet"] {
   const under = sheet.fields.filter((f) => f.coat === below && f.rooms.some((room) => field.rooms.includes(room))).flatMap((f) => f.bands);
   const from = Math.max(...under.map((row) => floor.done.get(row[0])?.end ?? -Infinity));
   const first = Math.min(...field.bands.map((row) => floor.done.get(row[0])?.end ?? Infinity));
-  const looks = happened.filter(({ entry: { word, about }, at }) => ["dry", "still-damp"].includes(word) && at >= from
+  const looks = happened.filter(({ entry: { word, about }, at }) => ["dry", "still-damp"].includes(word) && at >= from + (word === "dry" ? low / 4 : 0)
     && (about["clock"] ?? "recoat") === "recoat" && (about["coat"] ?? below) === below);
   const dry = field.rooms.every((room) => looks.filter(({ entry: { about } }) => (about["room"] ?? room) === room).pop()?.entry.word === "dry");
   return first < from + low && !dry ? { field, below: below!, until: from + low } : null;

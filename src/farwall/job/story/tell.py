@@ -47,7 +47,8 @@ def story(plan: Plan, kept: Iterable[Kept]) -> Story:
         odd += _too_early(one, begun)
         odd += _on_damp(plan, spraying, before, damp)
         odd += _in_closed(spraying, one, before, closed)
-        _looked(one, spraying, damp)
+        if one not in looks.slips:
+            _looked(one, spraying, damp)
     odd += [*spraying.contradictions, *litres.contradictions, *looks.contradictions]
     _, unworn = wearing(Story(plan.starts_at, happened))
     odd += unworn

@@ -250,6 +250,11 @@ PHRASES = {
     "after_min.":
     "{&1} a los {#2}: no se anotó qué espera, así que ningún reloj puede aprender de ello; diga "
     "after_min.",
+    "Told too soon: {1} after {#2}, where the plan has {#3} at the earliest; passed over as a "
+    "slip.":
+    "Dicho demasiado pronto: {1} a los {#2}, y el plan tiene {#3} como mínimo; se pasa por alto, "
+    "como un toque por error.",
+    "Look again, and enter it then.": "Mire otra vez y anótelo entonces.",
     "Coat {&1}: {#2} are told to be left, and only {#3} were mixed; a batch is missing, or a "
     "figure is wrong.":
     "Mano {&1}: se dice que quedan {#2}, y solo se mezclaron {#3}; falta una tanda, o una cifra "
