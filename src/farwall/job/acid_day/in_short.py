@@ -43,11 +43,11 @@ def _strength(day: AcidDay) -> Iterator[Line]:
         number = by_number(coats, coat.coat)
         told = coat.figures
         if told is None:
-            what = f"coat {number}: the acid in {coat.stain_name} was not told: read its sheet."
+            what = f"Coat {number}: the acid in {coat.stain_name} was not told: read its sheet."
             yield Line(what)
         else:
             low, high = told.tub_percent.low, told.tub_percent.high
-            what = f"coat {number}, {coat.stain_name}, {coat.cut}"
+            what = f"Coat {number}, {coat.stain_name}, {coat.cut}"
             yield Line(f"{what}: {low:.2g} to {high:.2g} % acid, by its sheet ({coat.rank}).")
 
 

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 PHRASES = {
     "by its sheet": "según su hoja",
-    "{1}: the acid in {@2} was not told: read its sheet.":
-    "{1}: no se anotó el ácido de {@2}: lea su hoja.",
-    "{1}, {@2}, {*3}: {#4} to {#5} % acid, by its sheet ({6}).":
-    "{1}, {@2}, {*3}: de {#4} a {#5} % de ácido, según su hoja ({6}).",
+    "Coat {#1}: the acid in {@2} was not told: read its sheet.":
+    "Mano {#1}: no se anotó el ácido de {@2}: lea su hoja.",
+    "Coat {#1}, {@2}, {*3}: {#4} to {#5} % acid, by its sheet ({6}).":
+    "Mano {#1}, {@2}, {*3}: de {#4} a {#5} % de ácido, según su hoja ({6}).",
     "House shut: {@1} about {#2} ppm ({#3} to {#4}) at its worst ({5}, and a wide one).":
     "Casa cerrada: {@1} unas {#2} ppm (de {#3} a {#4}) en lo peor ({5}, y amplia).",
     "House open: {@1} about {#2} ppm ({#3} to {#4}) at its worst ({5}, and a wide one).":

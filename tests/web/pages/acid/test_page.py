@@ -41,7 +41,7 @@ def test_the_short_page_is_whole_in_spanish(office):
     text = office.get("/houses/two/acid", headers=SPANISH).text
     assert 'lang="en"' not in text
     assert "peligro inmediato" in text
-    assert "mano 1, wet sand, 1:1: de" in text
+    assert "Mano 1, wet sand, 1:1: de" in text
     assert "wet sand derramado" in text
 
 
