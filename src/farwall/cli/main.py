@@ -94,6 +94,7 @@ def _done(argv: Sequence[str] | None) -> int:
     command = _command(words)
     if argv is None:
         _own_process(command)
+        _let_all_be_said(words)
     if command is not None and command not in COMMANDS:
         return _say(*_no_command(command), code=CALLERS_MISTAKE)
     parser = _parser(command)
@@ -147,6 +148,16 @@ def _own_process(command: str | None) -> None:
     # with each fork. And a plan of 12 rooms ends before it has lost anything worth looking for.
     os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
     gc.set_threshold(_VERY_MANY)
+
+
+def _let_all_be_said(words: Sequence[str]) -> None:
+    """Have no letter that a terminal lacks end a command; nothing is loaded where all are there."""
+    if all((getattr(one, "encoding", "") or "").lower() == "utf-8"
+           for one in (sys.stdout, sys.stderr)):  # fmt: skip
+        return
+    from farwall.cli.outlet import let_all_be_said
+
+    let_all_be_said(words)
 
 
 def _parser(command: str | None) -> argparse.ArgumentParser:
