@@ -6,13 +6,14 @@ from dataclasses import fields
 
 from farwall.errors import Mistake, Refused
 from farwall.facts import default_table as table
+from farwall.facts.degrees import COLDEST_C, HOTTEST_AIR_C, HOTTEST_SLAB_C
 from farwall.nouns import dataclass
 
 STANDARD_PRESSURE_PA = 101325.0
 
 SENSE: dict[str, tuple[float, float, str]] = {
-    "surface_c": (-17.0, 70.0, "°C"),
-    "air_c": (-17.0, 60.0, "°C"),
+    "surface_c": (COLDEST_C, HOTTEST_SLAB_C, "°C"),
+    "air_c": (COLDEST_C, HOTTEST_AIR_C, "°C"),
     "rh_percent": (0.0, 100.0, "%"),
     "air_speed_m_s": (0.0, 40.0, "m/s"),
     "pressure_pa": (50_000.0, 115_000.0, "Pa"),

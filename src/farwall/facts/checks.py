@@ -6,10 +6,10 @@ from typing import Annotated, Literal
 
 from annotated_types import Ge, Gt, Le
 
+from farwall.facts.degrees import SlabC
 from farwall.facts.slab import Acidity
 from farwall.nouns import dataclass
 
-_SlabC = Annotated[float, Ge(-30), Le(70)]
 _Positive = Annotated[float, Gt(0)]
 _NotNegative = Annotated[float, Ge(0)]
 Poured = Literal["water", "bleach", "ammonia", "muriatic acid", "another stain", "unknown"]
@@ -39,8 +39,8 @@ class Morning:
     tip_l_min: _Positive | None = None
     eyewash: bool | None = None
     fan: bool | None = None
-    slab_low_c: _SlabC | None = None
-    slab_high_c: _SlabC | None = None
+    slab_low_c: SlabC | None = None
+    slab_high_c: SlabC | None = None
 
 
 @dataclass(frozen=True)

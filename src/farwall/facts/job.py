@@ -14,6 +14,7 @@ from annotated_types import Ge, Gt, Le, MaxLen, MinLen
 
 from farwall.facts.checks import Morning, Readiness, Watch
 from farwall.facts.contents import CHROMATES, OXIDISERS, Content, names_one
+from farwall.facts.degrees import AirC, SlabC
 from farwall.facts.discharge import Discharge
 from farwall.facts.firm import Firm, Party
 from farwall.facts.materials import Material
@@ -41,7 +42,6 @@ from farwall.nouns import dataclass
 Positive = Annotated[float, Gt(0)]
 NotNegative = Annotated[float, Ge(0)]
 Percent = Annotated[float, Ge(0), Le(100)]
-SlabC = Annotated[float, Ge(-30), Le(70)]
 Finish = Literal["hard trowel", "trowel", "float", "broom"]
 Id = Annotated[str, MinLen(1), MaxLen(80)]
 
@@ -64,7 +64,7 @@ class Survey:
 
     slab_age_days: NotNegative | None = None
     slab_c: SlabC | None = None
-    air_c: SlabC | None = None
+    air_c: AirC | None = None
     rh_percent: Percent | None = None
     air_speed_m_s: NotNegative | None = None
     drop_s: Positive | None = None
@@ -133,7 +133,7 @@ class Sighting:
     room: str | None = None
     coat: str | None = None
     slab_c: SlabC | None = None
-    air_c: SlabC | None = None
+    air_c: AirC | None = None
     rh_percent: Percent | None = None
     air_speed_m_s: NotNegative | None = None
     drop_s: Positive | None = None

@@ -11,12 +11,12 @@ from typing import Annotated, Literal
 
 from annotated_types import Ge, Gt, Le, MaxLen, MinLen
 
+from farwall.facts.degrees import AirC, SlabC
 from farwall.nouns import dataclass
 
 Positive = Annotated[float, Gt(0)]
 NotNegative = Annotated[float, Ge(0)]
 Percent = Annotated[float, Ge(0), Le(100)]
-SlabC = Annotated[float, Ge(-30), Le(70)]
 Ph = Annotated[float, Ge(0), Le(14)]
 Id = Annotated[str, MinLen(1), MaxLen(80)]
 Lightness = Annotated[float, Ge(0), Le(100)]
@@ -63,7 +63,7 @@ class Sample:
     m2_per_l: Positive | None = None
     sheen_loss_min: Positive | None = None
     slab_c: SlabC | None = None
-    air_c: SlabC | None = None
+    air_c: AirC | None = None
     rh_percent: Percent | None = None
     air_speed_m_s: NotNegative | None = None
     drop_s: Positive | None = None

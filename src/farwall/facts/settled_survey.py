@@ -6,6 +6,7 @@ from dataclasses import fields
 
 from farwall.evidence import Rank
 from farwall.facts import default_table as table
+from farwall.facts.degrees import air_like_slab
 from farwall.facts.job import Finish, Job, RoomSurvey, Survey
 from farwall.facts.ledger import Ledger
 from farwall.facts.settled import SettledRoom, SettledSurvey
@@ -60,8 +61,9 @@ def _settled_temperatures(ledger: Ledger, survey: Survey) -> tuple[float, float]
         ledger.note("survey.slab_c", air_c, "C", Rank.GUESS, "taken like the air; a slab lags it")
         return air_c, air_c
     slab_c = ledger.settle(slab_c, table.SLAB_C)
-    ledger.note("survey.air_c", slab_c, "C", Rank.GUESS, "taken like the slab")
-    return slab_c, slab_c
+    air_c = air_like_slab(slab_c)
+    ledger.note("survey.air_c", air_c, "C", Rank.GUESS, "taken like the slab")
+    return slab_c, air_c
 
 
 def _note_room(ledger: Ledger, room_id: str, found: RoomSurvey) -> None:

@@ -15,6 +15,7 @@ from farwall.air.learned import Factor, Watched, factor
 from farwall.air.pace import sheen_loss_min
 from farwall.air.waits import OPEN_TIME, OPEN_TIME_SPREAD
 from farwall.evidence import Rank, Span
+from farwall.facts.degrees import air_like_slab
 from farwall.facts.job import Sighting
 from farwall.facts.settled import SettledCoat, SettledJob
 from farwall.job.looks import paired
@@ -26,7 +27,8 @@ def conditions_of(one: Sighting, *, usual: Conditions) -> Conditions:
     def said(value: float | None, other: float) -> float:
         return other if value is None else value
 
-    air_c = said(one.air_c, said(one.slab_c, usual.air_c))
+    like_slab = usual.air_c if one.slab_c is None else air_like_slab(one.slab_c)
+    air_c = said(one.air_c, like_slab)
     return Conditions(
         said(one.slab_c, air_c if one.air_c is not None else usual.surface_c),
         air_c,

@@ -8,7 +8,7 @@ from farwall.web.pages.forms.places import hint_at, put, value_at
 @pytest.mark.parametrize(
     ("path", "kind", "low", "high", "empty"),
     [
-        (("survey", "slab_c"), "number", -30, 70, True),
+        (("survey", "slab_c"), "number", -17, 70, True),
         (("survey", "pours"), "whole", 1, 50, True),
         (("survey", "rooms", "any", "drop_s"), "number", 0.01, 86_400, True),
         (("tools", "band_m"), "number", 0.3, 3, True),
