@@ -42,57 +42,14 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         "the mix, on invented days; lessons, on invented firms; the price, on invented jobs; "
         "colour, on floors that react",
     )
-    parser.add_argument(
-        "--tuning",
-        action="store_true",
-        help="of clocks, learn, price and colour: the half they were tuned on",
-    )
-    parser.add_argument(
-        "--beside", action="store_true", help="clocks: with more read beside strip and coat"
-    )
-    parser.add_argument(
-        "--large", action="store_true", help="learn: two thousand firms of their own, no gate"
-    )
-    parser.add_argument(
-        "--floors", metavar="N", type=int, help="colour: on so many floors (2000; of marks 80)"
-    )
-    parser.add_argument(
-        "--marks", action="store_true", help="colour: marks found on invented mopped floors"
-    )
-    parser.add_argument(
-        "--surfaces",
-        metavar="DIR",
-        type=Path,
-        help="colour --marks: false alarms on the pictures of real surfaces in that folder",
-    )
-    parser.add_argument(
-        "--once", action="store_true", help="colour: on eight floors only; of marks on one"
-    )
-    parser.add_argument(
-        "--photos", metavar="N", type=int, nargs="?", const=8,
-        help="colour: read so many invented photos (8) of each target under each of five lights",
-    )  # fmt: skip
-    parser.add_argument(
-        "--edges", action="store_true",
-        help="colour --marks: the finder is told where bands met by the run sheet",
-    )  # fmt: skip
-    parser.add_argument(
-        "--seed", metavar="N", type=int,
-        help="colour --marks: floors from that number on, in place of a half",
-    )  # fmt: skip
-    parser.add_argument(
-        "--first", metavar="KIND",
-        help="colour --marks: only floors whose first mark is of that kind, such as “lap line”",
-    )  # fmt: skip
-    parser.add_argument(
-        "--own-flat",
-        action="store_true",
-        help="colour --marks: photos laid flat by the bench's own hand, not by the reader",
-    )
-    parser.add_argument(
-        "--houses", metavar="N", type=int, default=200, help="days: no set larger than this"
-    )
-    parser.add_argument(
+    _of_spray(parser.add_argument_group("spray"))
+    _of_colour(parser.add_argument_group("colour"))
+    _of_others(parser.add_argument_group("clocks, learn, price, days, book"))
+    parser.add_argument("--json", action="store_true", help="print one JSON document")
+
+
+def _of_spray(group: argparse._ArgumentGroup) -> None:
+    group.add_argument(
         "--set",
         dest="sets",
         choices=[*_SETS, "all"],
@@ -101,44 +58,95 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         "with habits of the trade beside them; real: plans that can be read today; growth: houses "
         "of 5 to 200 rooms, each in a process of its own",
     )
-    parser.add_argument("--only", metavar="NAME", help="only this shape, house or plan")
-    parser.add_argument(
+    group.add_argument("--only", metavar="NAME", help="only this shape, house or plan")
+    group.add_argument(
         "--plans", metavar="DIR", type=Path, help="a folder of real plans, read where they lie"
     )
-    parser.add_argument(
+    group.add_argument(
         "--most", metavar="ROOMS", type=int, default=200, help="the largest house of growth"
     )
-    parser.add_argument(
+    group.add_argument(
         "--patience",
         metavar="SECONDS",
         type=float,
         default=300.0,
         help="after so long a house of growth is given up, and larger ones with it (default 300)",
     )
-    parser.add_argument(
+    group.add_argument(
         "--keep-going",
         action="store_true",
         help="do not stop at a front below its bound; the exit stays 1",
     )
-    parser.add_argument(
+    group.add_argument(
         "--jobs", metavar="DIR", type=Path, help="plan nothing: write the jobs there as files"
     )
-    parser.add_argument(
+    group.add_argument(
         "--thorough",
         action="store_true",
         help="seek the shortest front of each field, whether a plan would use it or not: best, and "
         "best over bound; takes minutes",
     )
-    parser.add_argument(
+
+
+def _of_colour(group: argparse._ArgumentGroup) -> None:
+    group.add_argument(
+        "--floors", metavar="N", type=int, help="on so many floors (2000; of marks 80)"
+    )
+    group.add_argument("--once", action="store_true", help="on eight floors only; of marks on one")
+    group.add_argument(
+        "--photos", metavar="N", type=int, nargs="?", const=8,
+        help="read so many invented photos (8) of each target under each of five lights",
+    )  # fmt: skip
+    group.add_argument("--marks", action="store_true", help="marks found on invented mopped floors")
+    group.add_argument(
+        "--surfaces",
+        metavar="DIR",
+        type=Path,
+        help="--marks: false alarms on the pictures of real surfaces in that folder",
+    )
+    group.add_argument(
+        "--edges", action="store_true",
+        help="--marks: the finder is told where bands met by the run sheet",
+    )  # fmt: skip
+    group.add_argument(
+        "--seed", metavar="N", type=int,
+        help="--marks: floors from that number on, in place of a half",
+    )  # fmt: skip
+    group.add_argument(
+        "--first", metavar="KIND",
+        help="--marks: only floors whose first mark is of that kind, such as “lap line”",
+    )  # fmt: skip
+    group.add_argument(
+        "--own-flat",
+        action="store_true",
+        help="--marks: photos laid flat by the bench's own hand, not by the reader",
+    )
+
+
+def _of_others(group: argparse._ArgumentGroup) -> None:
+    group.add_argument(
+        "--tuning",
+        action="store_true",
+        help="of clocks, learn, price and colour: the half they were tuned on",
+    )
+    group.add_argument(
+        "--beside", action="store_true", help="clocks: with more read beside strip and coat"
+    )
+    group.add_argument(
+        "--large", action="store_true", help="learn: two thousand firms of their own, no gate"
+    )
+    group.add_argument(
+        "--houses", metavar="N", type=int, default=200, help="days: no set larger than this"
+    )
+    group.add_argument(
         "--kills", metavar="N", type=int, default=0, help="book: kill so many writers"
     )
-    parser.add_argument(
+    group.add_argument(
         "--power", metavar="N", type=int, default=0, help="book: cut the power so many times"
     )
-    parser.add_argument(
+    group.add_argument(
         "--size", action="store_true", help="book: time 5,000 jobs and a million entries"
     )
-    parser.add_argument("--json", action="store_true", help="print one JSON document")
 
 
 def run(options: argparse.Namespace) -> int:
