@@ -37,6 +37,36 @@ class _Made:
     before: bool = False
 
 
+@dataclass(frozen=True)
+class Asked:
+    """What a plan is asked for with, beside its job.
+
+    lessons: read already; of a book they have no file, and such a plan is made anew each time.
+    """
+
+    weather_file: Path | None = None
+    van_file: Path | None = None
+    lessons_file: Path | None = None
+    lessons: Lessons | None = None
+    sprayer: str = ""
+    order: tuple[str, ...] = ()
+    thorough: bool = False
+
+    @property
+    def by_book(self) -> bool:
+        """Whether its lessons are a book's."""
+        return self.lessons is not None and self.lessons_file is None
+
+    @property
+    def read(self) -> dict[str, Path | None]:
+        """The files beside the job that the plan hangs on."""
+        return {
+            "weather": self.weather_file,
+            "van": self.van_file,
+            f"lessons for {self.sprayer}": self.lessons_file,
+        }
+
+
 def arguments(parser: argparse.ArgumentParser) -> None:
     """The words that `farwall plan` takes."""
     job_out_weather(parser)
@@ -98,30 +128,25 @@ def run(options: argparse.Namespace) -> int:
     lessons = _of_book(options.book) if options.lessons is None else _lessons(options.lessons)
     job = _wishing(_read(options.job, fresh=options.fresh), options.language)
     words = tuple(word.strip() for word in (options.order or "").split(",") if word.strip())
-    order = _room_ids(job, words)
+    asked = Asked(
+        weather_file=options.weather,
+        van_file=options.van,
+        lessons_file=options.lessons,
+        lessons=lessons,
+        sprayer=options.sprayer,
+        order=_room_ids(job, words),
+        thorough=options.thorough,
+    )
     if options.explain:
-        code = _explained(
-            job,
-            options.weather,
-            order,
-            lessons=lessons,
-            sprayer=options.sprayer,
-            as_json=options.json,
-        )
+        code = _explained(job, asked, as_json=options.json)
         if options.out is None or code != _DONE:
             return code
     return plan_into(
         job,
         options.out,
-        weather_file=options.weather,
-        van_file=options.van,
-        order=order,
-        thorough=options.thorough,
+        asked,
         as_json=options.json and not options.explain,
         quiet=options.json and options.explain,
-        lessons_file=options.lessons,
-        lessons=lessons,
-        sprayer=options.sprayer,
         fresh=options.fresh,
         tool=tool,
     )
@@ -186,22 +211,16 @@ def _of_book(address: str | None) -> Lessons | None:
         return lessons_of(book)
 
 
-def _explained(
-    job: Job,
-    weather_file: Path | None,
-    order: tuple[str, ...],
-    *,
-    as_json: bool,
-    lessons: Lessons | None,
-    sprayer: str,
-) -> int:
+def _explained(job: Job, asked: Asked, *, as_json: bool) -> int:
     """Say why; 1 when the order that was asked for does not stand."""
     from farwall.facts.plain import plain
     from farwall.job.explain import explain
     from farwall.job.say_why import said_why
 
-    weather = _weather(weather_file)
-    found = explain(job, weather=weather, order=order, lessons=lessons, sprayer=sprayer)
+    found = explain(
+        job, weather=_weather(asked.weather_file), order=asked.order, lessons=asked.lessons,
+        sprayer=asked.sprayer,
+    )  # fmt: skip
     if as_json:
         print(json.dumps(plain(found), ensure_ascii=False))
     else:
@@ -220,39 +239,34 @@ def _weather(path: Path | None) -> WeatherFile | Forecast | None:
 def plan_into(
     job: Job,
     out: Path,
+    asked: Asked | None = None,
     *,
-    weather_file: Path | None = None,
-    van_file: Path | None = None,
-    order: tuple[str, ...] = (),
-    thorough: bool = False,
+    also: dict[str, bytes] | None = None,
     as_json: bool = False,
     quiet: bool = False,
-    also: dict[str, bytes] | None = None,
-    lessons_file: Path | None = None,
-    lessons: Lessons | None = None,
-    sprayer: str = "",
     fresh: bool = False,
     tool: Callable[[], bytes | None] | None = None,
 ) -> int:
     """Plan `job`, have the checker replay it, write everything into `out`, say what came out.
 
     What was planned before under the same facts is shown again, unless `fresh`; the checker
-    replays it all the same. lessons: read already; of a book they have no file, and such a plan is
-    made anew each time. tool: the digest of Farwall itself, where it was begun.
+    replays it all the same. also: more files for the folder. tool: the digest of Farwall itself,
+    where it was begun.
     """
     from farwall.cli.kept_plans import keep_files, key_of, tool_digest
 
-    weather = _weather(weather_file)
-    again = _planner(weather, order, lessons or _lessons(lessons_file), sprayer, thorough=thorough)
-    read = {"weather": weather_file, "van": van_file, f"lessons for {sprayer}": lessons_file}
-    by_book = lessons is not None and lessons_file is None
-    tool = tool or (tool_digest if by_book else _tool_begun(fresh=fresh))
-    asked_key = partial(key_of, job, read=read, order=order, thorough=thorough, tool=tool)
-    key = None if fresh or by_book else asked_key()
+    asked = asked or Asked()
+    weather = _weather(asked.weather_file)
+    again = _planner(weather, asked)
+    tool = tool or (tool_digest if asked.by_book else _tool_begun(fresh=fresh))
+    asked_key = partial(
+        key_of, job, read=asked.read, order=asked.order, thorough=asked.thorough, tool=tool
+    )
+    key = None if fresh or asked.by_book else asked_key()
     made = None if key is None else _planned_before(key, us=job.wishes.units == "us")
     if made is None:
-        made = _planned(job, again, weather, van_file=van_file)
-        key = asked_key() if fresh and not by_book else key
+        made = _planned(job, again, weather, van_file=asked.van_file)
+        key = asked_key() if fresh and not asked.by_book else key
         if key is not None:
             keep_files(key, made.files)
     plan, faults = made.plan, made.faults()
@@ -275,22 +289,16 @@ def plan_into(
     return _NO if bad else _DONE
 
 
-def _planner(
-    weather: WeatherFile | Forecast | None,
-    order: tuple[str, ...],
-    lessons: Lessons | None,
-    sprayer: str,
-    *,
-    thorough: bool,
-) -> Callable[..., PlanBegun]:
+def _planner(weather: WeatherFile | Forecast | None, asked: Asked) -> Callable[..., PlanBegun]:
     """`plan_begun` with all but the job told; nothing is loaded before a plan is asked for."""
+    lessons = asked.lessons or _lessons(asked.lessons_file)
 
     def planner(job: Job, **more: Any) -> PlanBegun:
         from farwall.job.plan_job import plan_begun
 
         return plan_begun(
-            job, weather=weather, order=order, thorough=thorough, sprayer=sprayer,
-            lessons=lessons, **more,
+            job, weather=weather, order=asked.order, thorough=asked.thorough,
+            sprayer=asked.sprayer, lessons=lessons, **more,
         )  # fmt: skip
 
     return planner
