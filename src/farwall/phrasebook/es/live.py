@@ -65,6 +65,7 @@ PHRASES = {
     "behind its closed leaf": "detrás de su puerta cerrada",
     "boxed with the {#1} left then": "junto con los {#1} que queden entonces",
     "dry inside a field: {#1}.": "quedarse sin mezcla dentro de un tramo: {#1}.",
+    "{#1} are enough for the rest of {&2}.": "{#1} alcanzan para lo que falta de {&2}.",
     "{#1} are enough for all that is to come in coat {&2}.":
     "{#1} alcanzan para todo lo que falta de la mano {&2}.",
     "No: {1}": "No: {1}",
@@ -125,6 +126,10 @@ PHRASES = {
     "not in sight": "sin fecha",
     "Coat {&1}, {2}: likely {#3} ({#4}), by the plan {#5}; {6}.":
     "Mano {&1}, {2}: probable {#3} ({#4}), según el plan {#5}; {6}.",
+    "Coat {&1}, {2}: likely {3} ({#4} to not in sight), by the plan {5}; {6}.":
+    "Mano {&1}, {2}: probable {3} ({#4} a sin fecha), según el plan {5}; {6}.",
+    "Coat {&1}, {2}: likely {#3} ({#4}), by the plan not in sight; {5}.":
+    "Mano {&1}, {2}: probable {#3} ({#4}), según el plan sin fecha; {5}.",
     "An edge lives {#1} to be safe ({#2} likely, by the plan {#3}); {4}.":
     "Una orilla vive {#1} con seguridad ({#2} probable, según el plan {#3}); {4}.",
     "What does not fit: {1} And {#2} more in the log.":
@@ -206,7 +211,8 @@ PHRASES = {
     # Rules of the day.
     "dead edge": "orilla muerta", "quiet log": "bitácora callada", "band time": "tiempo por franja",
     "sealer cold": "sellador frío", "dew point": "punto de rocío", "odd look": "lectura rara",
-    "hurt": "herido", "drop": "gota",
+    "hurt": "herido", "drop": "gota", "wet-below": "mojado debajo", "sealed wet": "sellado mojado",
+    "(common practice)": "(práctica común)", "(learned)": "(aprendido)",
     "Nothing is entered since band {&1} was due, {#2} ago.":
     "No se ha anotado nada desde que tocaba la franja {&1}, hace {#2}.",
     "Enter what was sprayed since.": "Anote lo rociado desde entonces.",
@@ -240,7 +246,7 @@ PHRASES = {
     "La losa está {#1} sobre el punto de rocío ({#2}); un sellador pide {#3}.",
     "No sealer now, nor if it falls in the next 6 h.":
     "Sin sellador ahora, ni si baja en las próximas 6 h.",
-    "Somebody was hurt {#1}: {@2}.": "Alguien se lastimó a las {#1}: {@2}.",
+    "Somebody was hurt {#1}: {*2}.": "Alguien se lastimó a las {#1}: {*2}.",
     "Eyes or skin: water for 15 minutes, now; then the sheet and a doctor.":
     "Ojos o piel: agua durante 15 minutos, ya; luego la hoja y un médico.",
     "Enter what was done.": "Anote lo que se hizo.",
