@@ -287,3 +287,51 @@ def test_what_came_after_a_told_era_is_put_right_by_that_and_never_lies_behind_i
     log("field-done", 20, off_s=None, clock_s=240.0, received_min=60, era=1, field="first.1")
     log("field-done", 30, off_s=None, clock_s=7200.0, received_min=40, era=2, field="first.2")
     assert [one.at_min for one in story(PLAN, log.kept).happened] == [10.0, 20.0, 40.0]
+
+
+def test_a_field_told_to_be_begun_after_its_bands_begins_with_them():
+    """The helper taps *field started* after who sprays tapped two bands of it."""
+    log = Log(PLAN)
+    log("band-done", 5.0, band="first.3.2")
+    log("field-started", 6.7, field="first.3")
+    told = story(PLAN, log.kept).coat("first").fields[0]
+    assert told.start_min == min(one.start_min for one in told.bands)
+    assert told.start_min < 5.0
+
+
+def test_a_field_told_to_be_begun_when_it_is_done_is_odd_and_moves_nothing():
+    log = Log(PLAN)
+    log("field-done", 9.0, field="first.3")
+    before = story(PLAN, log.kept).coats
+    log("field-started", 30.0, field="first.3")
+    after = story(PLAN, log.kept)
+    assert after.coats == before
+    assert after.contradictions == ("Field 1.3 is told to be begun after it was done.",)
+
+
+def test_more_left_than_was_mixed_tells_of_no_use():
+    """By hand: 2.6 L mixed, 14.2 left: a batch is missing, and nobody drank less than nothing."""
+    log = Log(PLAN)
+    log("mixed", -10, coat="first", litres=2.6)
+    log("field-done", 8, field="first.1", tank_l=4.2, tub_l=10.0)
+    told = story(PLAN, log.kept).coat("first")
+    assert (told.used_l, told.l_per_m2, told.fields[0].used_l) == (None, None, None)
+
+
+def test_a_fill_that_leaves_less_than_was_in_the_tank_pours_nothing_back():
+    """By hand: 30 L mixed, 7 filled, 23 in the tub; a tank told with 3 after *filled* was not
+    filled with less than nothing: some bands were not entered, and the tub is not known."""
+    log = Log(PLAN)
+    log("mixed", -10, coat="first", litres=30.0)
+    log("filled", 0, litres=7.0)
+    log("filled", 5, tank_l=3.0)
+    told = story(PLAN, log.kept).coat("first")
+    assert (told.filled_l, told.tub_l, told.tank_l) == (7.0, None, 3.0)
+
+
+def test_a_room_found_damp_before_any_coat_is_entered_is_of_the_first_coat():
+    """It was told as *coat 1 was sprayed while coat  was last found damp*."""
+    log = Log(PLAN)
+    log("still-damp", -5.0, room="bath", after_min=20)
+    log("field-done", 8.0, field="first.1")
+    assert story(PLAN, log.kept).contradictions == ()

@@ -51,6 +51,11 @@ class Spraying:
         if found is None:
             return
         self.coat = found.coat
+        if found.id not in self.started and all(band.id in self.done for band in found.bands):
+            self.contradictions.append(
+                f"Field {numbered(self.plan, found.id)} is told to be begun after it was done."
+            )
+            return
         if found.id in self.started:
             if self._both(found.id, one):
                 return

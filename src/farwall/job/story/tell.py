@@ -78,7 +78,7 @@ def _too_early(one: Happened, begun: float | None) -> list[str]:
 
 
 def _looked(one: Happened, spraying: Spraying, damp: dict[str, bool]) -> None:
-    coat = one.text("coat") or spraying.coat
+    coat = one.text("coat") or spraying.coat or spraying.plan.inputs.coats[0].id
     if one.word in {"still-damp", "dry"} and one.text("clock") in {"", "recoat"}:
         damp[coat] = one.word == "still-damp"
 
@@ -90,8 +90,8 @@ def _on_damp(plan: Plan, spraying: Spraying, before: set[str], damp: dict[str, b
     if not new:
         return []
     coat = spraying.owner[new[0]].coat
-    below = coats[coats.index(coat) - 1] if coats.index(coat) else ""
-    if not damp.get(below):
+    below = coats[coats.index(coat) - 1]
+    if not coats.index(coat) or not damp.get(below):
         return []
     now, before_it = numbered(plan, coat), numbered(plan, below)
     return [f"Coat {now} was sprayed while coat {before_it} was last found damp."]
@@ -147,6 +147,7 @@ def _coat(
         tank_l=account.tank_l if known else None,
         levels=tuple(account.levels),
         left_over_l=account.left_over_l,
+        tub_look=account.tub_look,
     )
 
 
@@ -160,7 +161,7 @@ def _fields(spraying: Spraying, coat: str, account: CoatLitres | None) -> tuple[
         done = {band.band for band in bands}
         sprayed = [band for band in one.bands if band.id in done]
         whole = len(sprayed) == len(one.bands)
-        begun = spraying.started.get(one.id, bands[0].start_min if bands else 0.0)
+        begun = min([*(band.start_min for band in bands), *_started(spraying, one.id)], default=0.0)
         found.append(
             FieldStory(
                 field=one.id,
@@ -176,8 +177,15 @@ def _fields(spraying: Spraying, coat: str, account: CoatLitres | None) -> tuple[
     return tuple(sorted(found, key=lambda one: (one.start_min, one.field)))
 
 
+def _started(spraying: Spraying, name: str) -> tuple[float, ...]:
+    return (spraying.started[name],) if name in spraying.started else ()
+
+
 def _used(spraying: Spraying, done: set[str], account: CoatLitres | None) -> float | None:
-    """What a field took: between the levels at both its ends, no other band in between."""
+    """What a field took: between the levels at both its ends, no other band in between.
+
+    None as well where more was left behind it than was there: a batch or a figure is missing.
+    """
     if account is None:
         return None
     order = [name for name in spraying.done if spraying.owner[name].coat == account.coat]
@@ -192,7 +200,8 @@ def _used(spraying: Spraying, done: set[str], account: CoatLitres | None) -> flo
     if at_first is None or at_last is None:
         return None
     added = at_last.mixed_l - at_first.mixed_l
-    return round(added + at_first.hand_l - at_last.hand_l, 4)
+    used = added + at_first.hand_l - at_last.hand_l
+    return round(used, 4) if used >= 0 else None
 
 
 def _level_of(levels: Sequence[Level], bands: int) -> Level | None:

@@ -287,6 +287,8 @@ PHRASES = {
     "Deshecho en un teléfono, {&1} se anotó también en otro y cuenta como hecho; si no lo está, "
     "tache también esa anotación.",
     "Field {&1} is told to be begun twice.": "Se dice que el tramo {&1} se empezó dos veces.",
+    "Field {&1} is told to be begun after it was done.":
+    "Se dice que el tramo {&1} se empezó después de hecho.",
     "Band {&1} is told to be done twice.": "Se dice que la franja {&1} se hizo dos veces.",
     "The plan has no band {&1}; it is passed over.": "El plan no tiene franja {&1}; se omite.",
     "The plan has no coat {&1}; it is passed over.": "El plan no tiene mano {&1}; se omite.",
