@@ -42,7 +42,7 @@ def _told(plan: Plan, so_far: SoFar, planned: dict[str, Band]) -> dict[str, Done
     every = sorted(bands_by_id(plan).values(), key=lambda band: band.start_min)
     of_field = {field.id: field.bands for field in whole_fields(plan)}
     found: dict[str, Done] = {}
-    if not so_far.done and so_far.done_up_to is None:
+    if not so_far.done and so_far.done_up_to is None and not so_far.nothing_done:
         found = {name: Done(name) for name in planned}
     elif so_far.done_up_to is not None:
         last = max(b.start_min for b in every if so_far.done_up_to in (b.id, *_owner(plan, b)))

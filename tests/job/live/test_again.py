@@ -184,3 +184,19 @@ def test_a_tank_filled_over_its_mark_does_not_either():
     assert told.tank_l == holds
     assert told.tub_l == pytest.approx(20.0 + 0.1 * holds, abs=0.01)
     assert codes(replan(PLAN, told)) == set()
+
+
+def test_a_day_that_was_not_begun_is_late_and_none_of_it_is_done():
+    """The rest once came back with all that should have been sprayed by then told as done."""
+    log = Log(PLAN)
+    log("mixed", 88.0, coat="first", litres=22.0)
+    begins = PLAN.fields[0].start_min
+    found = again(PLAN, story(PLAN, log.kept), at_min=90.0)
+    assert (found.word, found.why) == ("again", (f"{90 - begins:.0f} min late",))
+    late = replan(PLAN, so_far_of(PLAN, story(PLAN, log.kept), at_min=90.0))
+    assert late.so_far.done == ()
+    assert codes(late) == set()
+
+
+def test_before_the_plan_begins_nothing_is_late():
+    assert asked(Log(PLAN), -30.0).word == "holds"

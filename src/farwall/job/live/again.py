@@ -89,8 +89,8 @@ def late_min(standing: Standing) -> float:
     bands = {band.id: band for field in standing.own for band in field.bands}
     done = [one for name, one in standing.done.items() if name in bands]
     following = standing.next_band
-    if not done:
-        return 0.0
+    if not done:  # nothing of the coat is sprayed: late from the minute it should have begun
+        return max(standing.at_min - following.start_min, 0.0) if following is not None else 0.0
     last = max(done, key=lambda one: one.end_min)
     behind = last.end_min - bands[last.band].end_min
     if following is not None:
@@ -129,6 +129,7 @@ def so_far_of(plan: Plan, story: Story, *, at_min: float) -> SoFar:
         tank_l=None if two or litres.tank_l is None else round(tank_l, 3),
         tub_l=tub_l if known else None,
         mixed_l=mixed_l,
+        nothing_done=not standing.done,
         closed=tuple(
             ClosedRoom(room, until)
             for room, until in standing.closed.items()
