@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 import pytest
-from tests.midday import after, band, bands_of, codes, day_of
+from tests.midday import after, band, bands_of, codes, day_of, day_of_two
 
 from farwall.facts.so_far import ClosedRoom, Done, SoFar
 from farwall.job.replan import replan, sealed
@@ -131,3 +131,18 @@ def test_a_coat_told_as_begun_over_another_found_it_dry(after_low_min, found):
     done += [Done(one.id, one.start_min + later, one.end_min + later) for one in above[:5]]
     again = replan(plan, SoFar(at_min=done[-1].end_min, done=tuple(done)))
     assert codes(again) == found
+
+
+def test_of_two_who_sprayed_each_went_at_his_own_pace():
+    """The halves of a band are numbered 3 and 4, and 4 was begun first: no edit, but a fact."""
+    plan = day_of_two("thistle-end")
+    field = next(f for f in plan.fields if {one.sprayer for one in f.bands} == {1, 2})
+    before = [b for f in plan.fields if f.coat == field.coat and f.order < field.order
+              for b in f.bands]  # fmt: skip
+    one, two = sorted(field.bands, key=lambda band: band.order)[:2]
+    assert one.sprayer != two.sprayer
+    now = max(one.end_min, two.end_min) + 0.3
+    done = [Done(each.id, each.start_min, each.end_min) for each in before]
+    done += [Done(one.id, one.start_min + 0.3, one.end_min + 0.3)]
+    done += [Done(two.id, two.start_min, two.end_min)]
+    assert "edited" not in codes(replan(plan, SoFar(at_min=now, done=tuple(done))))
