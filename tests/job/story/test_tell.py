@@ -335,3 +335,18 @@ def test_a_room_found_damp_before_any_coat_is_entered_is_of_the_first_coat():
     log("still-damp", -5.0, room="bath", after_min=20)
     log("field-done", 8.0, field="first.1")
     assert story(PLAN, log.kept).contradictions == ()
+
+
+def test_a_floor_looked_at_while_the_next_coat_stands_mixed_is_of_the_coat_on_it():
+    """A batch of coat 2 in the tub made *dry* a look at coat 2: nobody was let onto coat 1."""
+    log = Log(PLAN)
+    log("coat-done", 65.0, coat="first")
+    log("mixed", 200.0, coat="second", litres=14.0)
+    log("dry", 210.0)
+    told = story(PLAN, log.kept)
+    assert told.contradictions == ()
+    seen = told.sightings[0].sighting
+    assert (seen.coat, seen.clock, seen.after_min) == ("first", "dry to recoat", 145.0)
+    log("band-done", 215.0, band="second.1.1")
+    log("still-damp", 216.0)
+    assert story(PLAN, log.kept).sightings[1].sighting.coat == "second"

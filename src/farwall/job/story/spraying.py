@@ -33,6 +33,14 @@ class Spraying:
         self._by: dict[str, Happened] = {}
         """Which entry told the end of a band, or the beginning of a field."""
 
+    @property
+    def floor_coat(self) -> str:
+        """The coat that lies on the floor: the one in hand once it is sprayed, be it a little, else
+        that of the last band done; the first where none is. A batch of the next lies in its tub."""
+        coats = [self.owner[name].coat for name in self.done]
+        last = coats[-1] if coats else self.plan.inputs.coats[0].id
+        return self.coat if self.coat in coats else last
+
     def feed(self, one: Happened) -> None:
         """Take what happened into account."""
         if one.word == "field-started":

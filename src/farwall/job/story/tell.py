@@ -8,6 +8,7 @@ from farwall.facts.log import Kept
 from farwall.facts.numbered import numbered
 from farwall.facts.plan import Plan
 from farwall.job.story.doubled import once, stand_all_the_same
+from farwall.job.story.left_open import left_open
 from farwall.job.story.litres import CoatLitres, Litres
 from farwall.job.story.looks import Looks, closed_rooms
 from farwall.job.story.noun import Closed, CoatStory, FieldStory, Happened, Level, Story
@@ -49,6 +50,7 @@ def story(plan: Plan, kept: Iterable[Kept]) -> Story:
         odd += _in_closed(spraying, one, before, closed)
         _looked(one, spraying, damp)
     odd += [*spraying.contradictions, *litres.contradictions, *looks.contradictions]
+    odd += left_open(plan, spraying, happened, closed)
     _, unworn = wearing(Story(plan.starts_at, happened))
     odd += unworn
     return Story(
@@ -78,7 +80,7 @@ def _too_early(one: Happened, begun: float | None) -> list[str]:
 
 
 def _looked(one: Happened, spraying: Spraying, damp: dict[str, bool]) -> None:
-    coat = one.text("coat") or spraying.coat or spraying.plan.inputs.coats[0].id
+    coat = one.text("coat") or spraying.floor_coat
     if one.word in {"still-damp", "dry"} and one.text("clock") in {"", "recoat"}:
         damp[coat] = one.word == "still-damp"
 

@@ -65,6 +65,12 @@ PHRASES = {
     "behind its closed leaf": "detrás de su puerta cerrada",
     "boxed with the {#1} left then": "junto con los {#1} que queden entonces",
     "dry inside a field: {#1}.": "quedarse sin mezcla dentro de un tramo: {#1}.",
+    "{#1} do for less than the rest of {&2} may take.":
+    "{#1} alcanzan para menos de lo que puede tomar lo que falta de {&2}.",
+    "The helper mixes while the sprayer sprays; same lots, same cut; all that is left is poured "
+    "into it.":
+    "El ayudante mezcla mientras el rociador rocía; mismos lotes, misma mezcla; se le echa todo lo "
+    "que queda.",
     "{#1} are enough for the rest of {&2}.": "{#1} alcanzan para lo que falta de {&2}.",
     "{#1} are enough for all that is to come in coat {&2}.":
     "{#1} alcanzan para todo lo que falta de la mano {&2}.",
@@ -289,6 +295,13 @@ PHRASES = {
     "Field {&1} is told to be begun twice.": "Se dice que el tramo {&1} se empezó dos veces.",
     "Field {&1} is told to be begun after it was done.":
     "Se dice que el tramo {&1} se empezó después de hecho.",
+    "Field {&1} stands open in the log, and {&2} was begun after it; if {&3} is sprayed, enter it "
+    "as done.":
+    "El tramo {&1} sigue abierto en la bitácora, y {&2} se empezó después; si {&3} está rociado, "
+    "anótelo como hecho.",
+    "Coat {&1} is begun, and field {&2} of coat {&3} is not entered as done; if it is, enter it.":
+    "La mano {&1} está empezada, y el tramo {&2} de la mano {&3} no está anotado como hecho; si lo "
+    "está, anótelo.",
     "Band {&1} is told to be done twice.": "Se dice que la franja {&1} se hizo dos veces.",
     "The plan has no band {&1}; it is passed over.": "El plan no tiene franja {&1}; se omite.",
     "The plan has no coat {&1}; it is passed over.": "El plan no tiene mano {&1}; se omite.",
