@@ -3,10 +3,11 @@
 from itertools import pairwise
 
 import pytest
-from tests.midday import after, band, bands_of, codes, day_of
+from tests.midday import after, band, bands_of, codes, day_of, day_of_two
 
 from farwall.errors import Refused
 from farwall.facts.so_far import ClosedRoom, Done, SoFar
+from farwall.job.half_told import halves_by_id
 from farwall.job.past import settle_past
 from farwall.job.replan import replan
 from farwall.job.rest_of_day import is_closed_at
@@ -142,3 +143,22 @@ def test_behind_the_coats_last_field_nobody_walks_out_while_another_is_to_do():
     done = tuple(Done(b.id, b.start_min, b.end_min) for b in own[-1].bands)
     again = replan(plan, SoFar(at_min=own[-1].end_min + 1.0, done=done))
     assert "jump" not in codes(again)
+
+
+def test_the_half_nobody_told_is_begun_once_its_sprayer_is_done_with_his_last_band():
+    """The second's band was tapped late: his half of the next was begun after it, not with the
+    first's, and nobody sprays two bands at a time."""
+    plan = day_of_two("quince-street")
+    pairs = halves_by_id(plan)
+    every = {one.id: one for one in bands_of(plan, 0)}
+    halved = [one for one in every.values() if one.sprayer == 1 and one.id in pairs]
+    before, then = halved[:2]
+    late = every[pairs[before.id]]
+    done = [
+        Done(one.id, one.start_min, one.end_min) for one in every.values()
+        if one.start_min < then.start_min and one.id != late.id
+    ]  # fmt: skip
+    done += [Done(late.id, late.start_min, then.start_min + 0.1)]
+    done += [Done(then.id, then.start_min, then.end_min)]
+    found = bands_done(plan, SoFar(at_min=then.end_min, done=tuple(done)))
+    assert found[pairs[then.id]].start_min == pytest.approx(then.start_min + 0.12, abs=1e-3)

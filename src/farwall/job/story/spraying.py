@@ -115,8 +115,36 @@ class Spraying:
             self.contradictions.append(f"The plan has no coat {coat}; it is passed over.")
             return
         self.coat = coat
+        self._lay_between(own, one.at_min)
         bands = sorted((b for each in own for b in each.bands), key=lambda b: b.start_min)
         self._lay(bands, one.at_min, told=set())
+
+    def _lay_between(self, own: Sequence[Field], at_min: float) -> None:
+        """Fields of which nothing was entered, though one planned later was: they lie before it.
+
+        As long as planned, or as there was room behind the one before.
+        """
+        order = sorted(own, key=lambda each: each.start_min)
+        for at, own_one in enumerate(order):
+            if any(band.id in self.done for band in own_one.bands):
+                continue
+            later = self._done_of(order[at + 1 :])
+            if not later:
+                return
+            ends = min(at_min, *(one.start_min for one in later))
+            lasts = max(own_one.end_min - own_one.start_min, 1e-9)
+            earlier = [one.end_min for one in self._done_of(order[:at])]
+            begins = min(max([ends - lasts, *earlier]), ends)
+            scale = (ends - begins) / lasts
+            for band in own_one.bands:
+                start, end = (
+                    round(begins + (minute - own_one.start_min) * scale, 4)
+                    for minute in (band.start_min, band.end_min)
+                )
+                self.done[band.id] = Sprayed(band.id, start, end, told=False)
+
+    def _done_of(self, fields: Sequence[Field]) -> list[Sprayed]:
+        return [self.done[b.id] for each in fields for b in each.bands if b.id in self.done]
 
     def _field(self, one: Happened) -> Field | None:
         name = one.text("field")

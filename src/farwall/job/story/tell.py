@@ -104,8 +104,9 @@ def _in_closed(
 ) -> list[str]:
     """Fields sprayed while a room of theirs was closed, by the entries before."""
     new = {spraying.owner[name].id for name in spraying.done if name not in before}
+    labels = {room.id: room.label for room in spraying.plan.inputs.floor.rooms}
     return [
-        f"Field {numbered(spraying.plan, name)} was sprayed while {each.room} was closed."
+        f"Field {numbered(spraying.plan, name)} was sprayed while {labels[each.room]} was closed."
         for name in sorted(new)
         for each in closed
         if each.room in spraying.fields[name].rooms and each.holds(one.at_min)
