@@ -4,6 +4,7 @@ import json
 import re
 import subprocess
 import sys
+from datetime import datetime, timedelta
 
 import pytest
 from tests.cli.test_papers import pages_of
@@ -330,3 +331,23 @@ def test_coats_fields_and_bands_are_told_by_their_numbers(log):
     )
     assert by_id["entered"][0]["about"] == by_number["entered"][0]["about"]
     assert by_number["entered"][0]["about"] == {"band": "first.4.3"}
+
+
+@pytest.mark.parametrize(("late", "told"), [(10, "NOW 8:12 am:"), (-30, "NOW 8:02 am:")])
+def test_what_is_entered_late_on_its_day_is_answered_for_now(
+    monday, capsys, monkeypatch, late, told
+):
+    """Told at 8:12 for 8:02, the answer was what to do at 8:02. At the desk the evening before, or
+    on another day, it is told of the minute that was told."""
+    start = datetime.fromisoformat(day_of("quince-street").starts_at)
+
+    class Clock(datetime):
+        @classmethod
+        def now(cls, tz=None):
+            return start + timedelta(minutes=2 + late)
+
+    monkeypatch.setattr("farwall.cli.log.datetime", Clock)
+    assert main(["log", str(monday), "field-done", "field=1.1", "at=8:02"]) == 0
+    lines = capsys.readouterr().out.splitlines()
+    assert lines[0].startswith("Entered 8:02 am field done: 1.1")
+    assert lines[1].startswith(told)

@@ -374,3 +374,23 @@ def test_a_room_is_told_by_its_name_where_it_was_sprayed_while_closed():
     log("room-closed", 0.0, room="bath")
     log("field-done", 8.0, field="first.1")
     assert story(PLAN, log.kept).contradictions == ("Field 1.1 was sprayed while Bath was closed.",)
+
+
+def test_what_is_sprayed_after_a_stop_was_begun_after_it():
+    """By hand: a band done at 5, stopped at 17, the next done at 20: begun at 17 or later."""
+    log = Log(PLAN)
+    log("band-done", 5.0, band="first.3.2")
+    log("stopped", 17.0, because="the plumber")
+    log("band-done", 20.0, band="first.3.3")
+    assert 17.0 <= story(PLAN, log.kept).done()["first.3.3"].start_min < 20.0
+
+
+def test_a_tub_alone_that_holds_more_than_was_mixed_is_asked_about():
+    log = Log(PLAN)
+    log("mixed", -10, coat="first", litres=5.0)
+    log("field-done", 8.0, field="first.1")
+    log("tank-weighed", 8.5, tub_l=12.0)
+    assert story(PLAN, log.kept).contradictions == (
+        "Coat 1: 12.0 L are told to be left, and only 5.0 L were mixed; a batch is missing, or a "
+        "figure is wrong.",
+    )

@@ -60,6 +60,7 @@ def advice(facts: Facts) -> tuple[Advice, ...]:
     found = [
         *_watched(facts),
         *_dead_edge(facts),
+        *_feathered(facts),
         *coat_on_wet(facts.standing, facts.waits),
         *_slab(facts),
         *_drop(facts),
@@ -137,6 +138,17 @@ def _dead_edge(facts: Facts) -> Iterator[Advice]:
     reason = f"The edge that band {band} meets is {late:.1f} min past its {due.low_min:.1f}."
     do = "Stop and feather it out dry; a door, a frame or a saw cut near by hides the seam."
     yield _practice("dead edge", reason, do, 96, stop=True)
+
+
+def _feathered(facts: Facts) -> Iterator[Advice]:
+    """A field that was stopped in with its edge feathered out: a seam is there, and is known."""
+    standing = facts.standing
+    field, at = standing.in_hand, standing.feathered_min
+    if field is None or at is None or not standing.stands_feathered:
+        return
+    name = numbered(standing.plan, field.id)
+    reason = f"The edge of field {name} was feathered out {standing.clock(at)}: a seam shows there."
+    yield _practice("feathered", reason, "Plan the rest again before you go on.", 70, stop=False)
 
 
 def _slab(facts: Facts) -> Iterator[Advice]:

@@ -80,6 +80,26 @@ class Standing:
         return max(open_, key=lambda f: order.index(f.id), default=None)
 
     @cached_property
+    def feathered_min(self) -> float | None:
+        """When the edge of the field in hand was feathered out last; None where it was not."""
+        field = self.in_hand
+        if field is None:
+            return None
+        ids = {"", field.id, *(band.id for band in field.bands)}
+        told = [
+            one.at_min for one in self.story.of("feathered")
+            if {one.text("field"), one.text("band")} <= ids
+        ]  # fmt: skip
+        return max(told, default=None)
+
+    @property
+    def stands_feathered(self) -> bool:
+        """Whether the field in hand was feathered out and not gone on with since."""
+        field, at_min = self.in_hand, self.feathered_min
+        done = [self.done[b.id].end_min for b in field.bands if b.id in self.done] if field else []
+        return at_min is not None and bool(done) and at_min >= max(done)
+
+    @cached_property
     def to_come(self) -> list[Field]:
         """The fields of the coat that are not begun, in order."""
         return [f for f in self.own if f.id not in self.begun_ids and self.left_of(f)]

@@ -181,18 +181,22 @@ class Litres:
         tank, tub = account.tank_l, account.tub_l
         if said and tank is None and tub is not None and one.number("tub_l") is not None:
             account.tub_look = self._looked(account, one, tub, 0.0)
+            self._more_than_mixed(account, account.tub_look)
         if not said or tank is None or tub is None or not account.tanks:
             return
         if not account.mixed_told and one.number("tub_l") is None and not account.levels:
             return  # a tub of which nothing was ever said
         level = self._looked(account, one, tub, tank)
+        self._more_than_mixed(account, level)
+        account.levels.append(level)
+        account.tub_look = None
+
+    def _more_than_mixed(self, account: CoatLitres, level: Level) -> None:
         if account.mixed_told and level.hand_l > account.mixed_l + HAIR_L:
             self.contradictions.append(
                 f"Coat {self._number(account)}: {level.hand_l:.1f} L are told to be left, and only "
                 f"{account.mixed_l:.1f} L were mixed; a batch is missing, or a figure is wrong."
             )
-        account.levels.append(level)
-        account.tub_look = None
 
     def _looked(self, account: CoatLitres, one: Happened, tub_l: float, tank_l: float) -> Level:
         """What tub and tanks held then, beside what was done by then."""

@@ -51,6 +51,8 @@ class Spraying:
             self._field_done(one)
         elif one.word == "coat-done":
             self._coat_done(one)
+        elif one.word in {"stopped", "feathered"}:  # what comes next is begun after it
+            self._last = {hand: max(last, one.at_min) for hand, last in self._last.items()}
         elif one.word in {"mixed", "day-started"} and one.text("coat"):
             self.coat = one.text("coat")
 

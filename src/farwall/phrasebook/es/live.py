@@ -41,6 +41,11 @@ PHRASES = {
     "mezcle {#1} de inmediato y júntelo, luego siga con {&2}.",
     "enter what was sprayed since: field {&1} stands open in the log.":
     "anote lo rociado desde entonces: el tramo {&1} sigue abierto en la bitácora.",
+    "field {&1} is feathered out: plan the rest again, then go on with band {&2}.":
+    "el tramo {&1} está difuminado: planee de nuevo el resto y luego siga con la franja {&2}.",
+    "The edge of field {&1} was feathered out {#2}: a seam shows there.":
+    "La orilla del tramo {&1} se difuminó a las {#2}: ahí se ve una marca.",
+    "Plan the rest again before you go on.": "Planee de nuevo el resto antes de seguir.",
     "go on with band {&1} in field {&2}.": "siga con la franja {&1} en el tramo {&2}.",
     "go on with band {&1} in field {&2}, begun by {#3}.":
     "siga con la franja {&1} en el tramo {&2}, empezada antes de las {#3}.",
@@ -218,6 +223,7 @@ PHRASES = {
     "dead edge": "orilla muerta", "quiet log": "bitácora callada", "band time": "tiempo por franja",
     "sealer cold": "sellador frío", "dew point": "punto de rocío", "odd look": "lectura rara",
     "hurt": "herido", "drop": "gota", "wet-below": "mojado debajo", "sealed wet": "sellado mojado",
+    "feathered": "difuminado",
     "(common practice)": "(práctica común)", "(learned)": "(aprendido)",
     "Nothing is entered since band {&1} was due, {#2} ago.":
     "No se ha anotado nada desde que tocaba la franja {&1}, hace {#2}.",
