@@ -390,7 +390,5 @@ def test_a_tub_alone_that_holds_more_than_was_mixed_is_asked_about():
     log("mixed", -10, coat="first", litres=5.0)
     log("field-done", 8.0, field="first.1")
     log("tank-weighed", 8.5, tub_l=12.0)
-    assert story(PLAN, log.kept).contradictions == (
-        "Coat 1: 12.0 L are told to be left, and only 5.0 L were mixed; a batch is missing, or a "
-        "figure is wrong.",
-    )
+    (told,) = story(PLAN, log.kept).contradictions
+    assert told.startswith("Coat 1: 12.0 L are told to be left, and only 5.0 L were mixed; ")
