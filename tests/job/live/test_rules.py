@@ -314,3 +314,20 @@ def test_another_field_feathered_out_says_nothing_of_this_one():
     log("band-done", last.end_min, band=last.id)
     log("feathered", last.end_min + 12.0, field=PLAN.fields[2].id)
     assert "dead edge" in rules(at(log, last.end_min + 12.1), stop=True)
+
+
+def test_a_field_left_for_another_that_is_done_asks_for_the_tap_and_stops_nobody():
+    """The last band of field 1.2 was not tapped, then 1.3 was done: *stop and feather it out* came
+    for an edge that was long sprayed over."""
+    log = morning(fields=1)
+    second, third = PLAN.fields[1:3]
+    log("band-done", second.bands[-2].end_min, band=second.bands[-2].id)
+    log("field-started", third.start_min, field=third.id)
+    log("field-done", third.end_min, field=third.id)
+    found = at(log, third.end_min + 9.0)
+    assert rules(found) & {"dead edge", "quiet log"} == {"quiet log"}
+    assert not found.stops
+    told = said_now(PLAN, found)
+    assert "enter what was sprayed since: field 1.2 stands open in the log." in told
+    with speaking("es"):
+        assert all(said_whole(one) for one in told.splitlines())

@@ -301,6 +301,8 @@ PHRASES = {
     "Field {&1} is told to be begun twice.": "Se dice que el tramo {&1} se empezó dos veces.",
     "Field {&1} is told to be begun after it was done.":
     "Se dice que el tramo {&1} se empezó después de hecho.",
+    "Field {&1} stands open in the log, and {&2} was sprayed since.":
+    "El tramo {&1} sigue abierto en la bitácora, y {&2} se roció después.",
     "Field {&1} stands open in the log, and {&2} was begun after it; if {&3} is sprayed, enter it "
     "as done.":
     "El tramo {&1} sigue abierto en la bitácora, y {&2} se empezó después; si {&3} está rociado, "
