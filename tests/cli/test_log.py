@@ -351,3 +351,24 @@ def test_what_is_entered_late_on_its_day_is_answered_for_now(
     lines = capsys.readouterr().out.splitlines()
     assert lines[0].startswith("Entered 8:02 am field done: 1.1")
     assert lines[1].startswith(told)
+
+
+def test_with_no_field_in_hand_no_command_to_stop_in_one_is_offered(log):
+    """Sealer on a wet floor stops, and there is no edge to stop at."""
+    log("coat-done", "coat=2", "at=2:50pm")
+    log("rinsed", "ph=7", "rag=clean", "at=2026-05-15T09:00")
+    said = log("sealed", "at=2026-05-15T09:30", code=1)
+    assert "STOP. No more sealer" in said
+    assert "farwall stop" not in said
+
+
+def test_a_wait_under_a_coat_that_is_begun_is_told_no_more(log):
+    log("coat-done", "coat=1", "at=9:05")
+    assert "Coat 1, dry to recoat: likely" in log("still-damp", "room=great-room", "at=12:05")
+    log("dry", "at=12:50")
+    assert "dry to recoat" not in log("field-done", "field=2.1", "at=1:00pm")
+
+
+def test_a_coat_of_which_only_a_batch_is_mixed_has_used_nothing(log):
+    log("mixed", "coat=1", "gal=4", "at=7:50")
+    assert " used by" not in log("field-done", "field=1.1", "at=8:02", "--story")

@@ -207,7 +207,8 @@ def _with_commands(said: Sequence[str], found: Now) -> list[str]:
         else one
         for one in said
     ]
-    more = any(one.stop for one in found.advice) or any("hides a seam" in one for one in said)
+    asks = any(one.stop for one in found.advice) or any("hides a seam" in one for one in said)
+    more = asks and found.field  # with no field in hand there is nothing to stop in
     return [*lines, "`farwall stop` names the next line that hides a seam."] if more else lines
 
 

@@ -170,7 +170,10 @@ def _have(now: Now) -> str:
 
 
 def _waits(plan: Plan, now: Now) -> Iterator[str]:
+    begun = bool(now.field or now.fields_done)
     for wait in now.waits:
+        if wait.clock.name == "dry to recoat" and wait.clock.coat != now.coat and begun:
+            continue  # the next coat is on it
         if wait.moved and wait.begins_min is not None and wait.seen:
             yield _wait(plan, wait, wait.begins_min, us=now.us)
 
