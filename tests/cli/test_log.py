@@ -4,6 +4,7 @@ import json
 import re
 import subprocess
 import sys
+from datetime import datetime, timedelta
 
 import pytest
 from tests.cli.test_papers import pages_of
@@ -330,3 +331,44 @@ def test_coats_fields_and_bands_are_told_by_their_numbers(log):
     )
     assert by_id["entered"][0]["about"] == by_number["entered"][0]["about"]
     assert by_number["entered"][0]["about"] == {"band": "first.4.3"}
+
+
+@pytest.mark.parametrize(("late", "told"), [(10, "NOW 8:12 am:"), (-30, "NOW 8:02 am:")])
+def test_what_is_entered_late_on_its_day_is_answered_for_now(
+    monday, capsys, monkeypatch, late, told
+):
+    """Told at 8:12 for 8:02, the answer was what to do at 8:02. At the desk the evening before, or
+    on another day, it is told of the minute that was told."""
+    start = datetime.fromisoformat(day_of("quince-street").starts_at)
+
+    class Clock(datetime):
+        @classmethod
+        def now(cls, tz=None):
+            return start + timedelta(minutes=2 + late)
+
+    monkeypatch.setattr("farwall.cli.log.datetime", Clock)
+    assert main(["log", str(monday), "field-done", "field=1.1", "at=8:02"]) == 0
+    lines = capsys.readouterr().out.splitlines()
+    assert lines[0].startswith("Entered 8:02 am field done: 1.1")
+    assert lines[1].startswith(told)
+
+
+def test_with_no_field_in_hand_no_command_to_stop_in_one_is_offered(log):
+    """Sealer on a wet floor stops, and there is no edge to stop at."""
+    log("coat-done", "coat=2", "at=2:50pm")
+    log("rinsed", "ph=7", "rag=clean", "at=2026-05-15T09:00")
+    said = log("sealed", "at=2026-05-15T09:30", code=1)
+    assert "STOP. No more sealer" in said
+    assert "farwall stop" not in said
+
+
+def test_a_wait_under_a_coat_that_is_begun_is_told_no_more(log):
+    log("coat-done", "coat=1", "at=9:05")
+    assert "Coat 1, dry to recoat: likely" in log("still-damp", "room=great-room", "at=12:05")
+    log("dry", "at=12:50")
+    assert "dry to recoat" not in log("field-done", "field=2.1", "at=1:00pm")
+
+
+def test_a_coat_of_which_only_a_batch_is_mixed_has_used_nothing(log):
+    log("mixed", "coat=1", "gal=4", "at=7:50")
+    assert " used by" not in log("field-done", "field=1.1", "at=8:02", "--story")

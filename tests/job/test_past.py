@@ -3,11 +3,13 @@
 from itertools import pairwise
 
 import pytest
-from tests.midday import after, band, bands_of, day_of
+from tests.midday import after, band, bands_of, codes, day_of, day_of_two
 
 from farwall.errors import Refused
 from farwall.facts.so_far import ClosedRoom, Done, SoFar
+from farwall.job.half_told import halves_by_id
 from farwall.job.past import settle_past
+from farwall.job.replan import replan
 from farwall.job.rest_of_day import is_closed_at
 from farwall.job.told_times import bands_done
 
@@ -106,7 +108,7 @@ def test_a_tank_read_nearly_as_reckoned_is_taken_for_it():
     [
         (SoFar(10.0, done_up_to="first.99"), "no band or field 1.99"),
         (SoFar(10.0, in_hand=Done("first.x")), "no band 1.x"),
-        (SoFar(10.0, done=(Done("first.1.2"),)), "first.1.1 before it is not"),
+        (SoFar(10.0, done=(Done("first.1.2"),)), "1.1.1 before it is not"),
         (SoFar(10.0, done=(Done("first.1.1", 3.0, 2.0),)), "before it begins"),
         (SoFar(10.0, done=(Done("first.1.1", 3.0, 12.0),)), "now is 10 min"),
         (SoFar(10.0, done=(Done("first.1.1"), Done("first.1.1"))), "told twice"),
@@ -119,7 +121,7 @@ def test_a_tank_read_nearly_as_reckoned_is_taken_for_it():
             SoFar(10.0, done=(Done("first.1.1", 1.0, 3.0), Done("first.1.2", 2.0, 4.0))),
             "one band at a time",
         ),
-        (SoFar(400.0, done=(Done("second.1"),)), "of coat first is not done"),
+        (SoFar(400.0, done=(Done("second.1"),)), "of coat 1 is not done"),
     ],
 )
 def test_what_cannot_be_so_is_told(told, says):
@@ -132,3 +134,31 @@ def test_all_that_cannot_be_so_is_told_at_once():
     with pytest.raises(Refused) as refusal:
         settle_past(day_of(QUINCE), told)
     assert len(refusal.value.mistakes) == 3
+
+
+def test_behind_the_coats_last_field_nobody_walks_out_while_another_is_to_do():
+    """Only the last field was tapped: from it the sprayer goes on to those before it."""
+    plan = day_of("sorrel-rise")
+    own = [field for field in plan.fields if field.coat == plan.fields[0].coat]
+    done = tuple(Done(b.id, b.start_min, b.end_min) for b in own[-1].bands)
+    again = replan(plan, SoFar(at_min=own[-1].end_min + 1.0, done=done))
+    assert "jump" not in codes(again)
+
+
+def test_the_half_nobody_told_is_begun_once_its_sprayer_is_done_with_his_last_band():
+    """The second's band was tapped late: his half of the next was begun after it, not with the
+    first's, and nobody sprays two bands at a time."""
+    plan = day_of_two("quince-street")
+    pairs = halves_by_id(plan)
+    every = {one.id: one for one in bands_of(plan, 0)}
+    halved = [one for one in every.values() if one.sprayer == 1 and one.id in pairs]
+    before, then = halved[:2]
+    late = every[pairs[before.id]]
+    done = [
+        Done(one.id, one.start_min, one.end_min) for one in every.values()
+        if one.start_min < then.start_min and one.id != late.id
+    ]  # fmt: skip
+    done += [Done(late.id, late.start_min, then.start_min + 0.1)]
+    done += [Done(then.id, then.start_min, then.end_min)]
+    found = bands_done(plan, SoFar(at_min=then.end_min, done=tuple(done)))
+    assert found[pairs[then.id]].start_min == pytest.approx(then.start_min + 0.12, abs=1e-3)

@@ -317,3 +317,23 @@ def test_a_coat_planned_for_a_morning_waits_longer_where_the_first_ended_too_lat
     shifted = [moved(one, late) for one in first]
     begins = RestOfDay(of, None, ())._begins(first[0].coat, shifted, planned)
     assert begins == pytest.approx(planned if wait is None else last_min(shifted) + wait, abs=0.11)
+
+
+@pytest.mark.parametrize("house", HOUSES)
+def test_a_day_that_begins_late_has_done_nothing_and_loses_nothing(house):
+    """90 min after the plan's start nobody has sprayed: all its bands are still to come."""
+    plan = day_of(house)
+    late = replan(plan, SoFar(at_min=90.0, nothing_done=True))
+    assert late.so_far.done == ()
+    assert {one.id for one in bands_of(late)} == {one.id for one in bands_of(plan)}
+    assert min(one.start_min for one in bands_of(late)) >= 90.0
+    assert codes(late) == set()
+    as_planned = replan(plan, SoFar(at_min=90.0))
+    assert as_planned.so_far.done  # with nothing told all went as planned
+
+
+def test_nothing_done_and_a_band_done_cannot_both_be_told():
+    plan = day_of("quince-street")
+    with pytest.raises(Refused) as found:
+        replan(plan, SoFar(at_min=90.0, nothing_done=True, done_up_to="first.3"))
+    assert found.value.mistakes[0].what == "nothing is told to be done, and 1.3 is."

@@ -135,3 +135,7 @@ def test_an_hour_before_the_start_is_refused_in_the_manner_of_the_job(us, told):
     with pytest.raises(Refused) as no:
         with_words({}, ["now=7:30am"], "2027-05-04T08:00:00-06:00", us=us)
     assert f"is before the start of the plan, {told}." in str(no.value)
+
+
+def test_nothing_sprayed_yet_is_told_in_words():
+    assert said("now=9:30", "done=none") == SoFar(at_min=90, nothing_done=True)

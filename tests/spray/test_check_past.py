@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 import pytest
-from tests.midday import after, band, codes, day_of
+from tests.midday import after, band, bands_of, codes, day_of, day_of_two
 
 from farwall.facts.so_far import ClosedRoom, Done, SoFar
 from farwall.job.replan import replan, sealed
@@ -113,3 +113,36 @@ def test_who_stands_in_a_room_from_the_start_is_not_shut_in_either(room):
     found = [one for one in check_plan(plan_to_dict(forged)) if one.code == "shut-in"]
     assert [room in one.what for one in found] == [True]
     assert found[0].at_min > 0.8  # the bath comes first
+
+
+@pytest.mark.parametrize(
+    ("after_low_min", "found"), [(5.0, set()), (-20.0, {"not-dry", "trodden", "shut-in"})]
+)
+def test_a_coat_told_as_begun_over_another_found_it_dry(after_low_min, found):
+    """The floor was looked at and dry before the late end of its wait; the rest of coat 2 was then
+    said to be sprayed by people who tread on coat 1. Begun before it can be dry it still is."""
+    plan = day_of("quince-street")
+    clock = next(one for one in plan.clocks if one.name == "dry to recoat")
+    below, above = bands_of(plan, coat=0), bands_of(plan, coat=1)
+    begins = max(one.end_min for one in below) + clock.low_min + after_low_min
+    later = begins - above[0].start_min
+    assert later < 0
+    done = [Done(one.id, one.start_min, one.end_min) for one in below]
+    done += [Done(one.id, one.start_min + later, one.end_min + later) for one in above[:5]]
+    again = replan(plan, SoFar(at_min=done[-1].end_min, done=tuple(done)))
+    assert codes(again) == found
+
+
+def test_of_two_who_sprayed_each_went_at_his_own_pace():
+    """The halves of a band are numbered 3 and 4, and 4 was begun first: no edit, but a fact."""
+    plan = day_of_two("thistle-end")
+    field = next(f for f in plan.fields if {one.sprayer for one in f.bands} == {1, 2})
+    before = [b for f in plan.fields if f.coat == field.coat and f.order < field.order
+              for b in f.bands]  # fmt: skip
+    one, two = sorted(field.bands, key=lambda band: band.order)[:2]
+    assert one.sprayer != two.sprayer
+    now = max(one.end_min, two.end_min) + 0.3
+    done = [Done(each.id, each.start_min, each.end_min) for each in before]
+    done += [Done(one.id, one.start_min + 0.3, one.end_min + 0.3)]
+    done += [Done(two.id, two.start_min, two.end_min)]
+    assert "edited" not in codes(replan(plan, SoFar(at_min=now, done=tuple(done))))

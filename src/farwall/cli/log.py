@@ -7,7 +7,7 @@ import json
 import sys
 from collections.abc import Sequence
 from dataclasses import replace
-from datetime import datetime
+from datetime import datetime, timedelta
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -26,6 +26,8 @@ if TYPE_CHECKING:
 
 _DONE, _NO = 0, 1
 _STRUCK = "struck"
+_LATE = timedelta(hours=12)
+"""An entry for a minute longer ago is of another day, looked at as it was. Rank: guess."""
 
 
 def arguments(parser: argparse.ArgumentParser) -> None:
@@ -205,16 +207,22 @@ def _with_commands(said: Sequence[str], found: Now) -> list[str]:
         else one
         for one in said
     ]
-    more = any(one.stop for one in found.advice) or any("hides a seam" in one for one in said)
+    asks = any(one.stop for one in found.advice) or any("hides a seam" in one for one in said)
+    more = asks and found.field  # with no field in hand there is nothing to stop in
     return [*lines, "`farwall stop` names the next line that hides a seam."] if more else lines
 
 
 def _minute(place: Place, log: _Entered, asked: Asked, told: Story) -> float:
-    """The minute that is asked about: as told, else the clock's while the plan's days last."""
+    """The minute that is asked about: as told, else the clock's while the plan's days last.
+
+    What is entered late on its day is told for its own minute, and what to do is asked of now.
+    """
     start = datetime.fromisoformat(place.plan.starts_at)
     if asked.at:
         before = [one for one in log.kept if one.entry not in log.made]
         at = moment_of(asked.at, place.plan, before, log.clock)
+        if log.made and is_on(place.plan, log.clock) and at < log.clock < at + _LATE:
+            at = log.clock
         return (at - start).total_seconds() / 60
     if is_on(place.plan, log.clock):
         return (log.clock - start).total_seconds() / 60

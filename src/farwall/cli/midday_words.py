@@ -17,7 +17,7 @@ if TYPE_CHECKING:
 
 WORDS = (
     "now=9:12 (or at_min=72; with its date on a later day), done=1.6.4 (the last band done; a "
-    "field will do), "
+    "field will do; none: nothing is sprayed yet), "
     "band=1.6.5 (in your hand), tank_gal=1.5 (tank_l), tub_gal=3 (tub_l), "
     "closed=bath:9:40,closet (until when, if known), at=3.2,1.5; of the second of two "
     "at_2, tank_2_gal (tank_2_l), and sprayers=1 where the second leaves. "

@@ -42,8 +42,8 @@ class ClosedRoom:
 class SoFar:
     """What is told of a day at a minute of it.
 
-    Neither `done` nor `done_up_to`: all went as planned until now. `done_up_to`
-    is the last band done: it and every band planned before it. `in_hand` is a
+    Neither `done` nor `done_up_to`: all went as planned until now, unless `nothing_done`.
+    `done_up_to` is the last band done: it and every band planned before it. `in_hand` is a
     band begun and not yet finished. What is left out (None) is as planned.
     """
 
@@ -61,6 +61,8 @@ class SoFar:
     tank_2_l: Annotated[float, Ge(0)] | None = None
     sprayers: Annotated[int, Ge(1), Le(2)] | None = None
     """1: the second leaves, and the rest is for the first alone."""
+    nothing_done: bool = False
+    """Nothing is sprayed yet, whatever the plan has by now."""
     version: int = SO_FAR_VERSION
 
 

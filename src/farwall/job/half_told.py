@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from itertools import pairwise
 
 from farwall.facts.plan import Band, Plan
 from farwall.facts.so_far import Done
+from farwall.job.past_gaps import LEAST_MIN
 from farwall.job.so_far_sense import HAIR_MIN, every_band, whole_fields
 
 
@@ -36,9 +38,9 @@ def with_other_halves(plan: Plan, told: dict[str, Done]) -> tuple[dict[str, Done
     begun = sorted((bands[name].start_min, name) for name in told)
     for name in lacking:
         after = [other for start, other in begun if start > bands[name].start_min + HAIR_MIN]
-        start = told[halves[name]].start_min
+        start = _not_before_his_last(bands[name], told[halves[name]].start_min, bands, found)
         if not after:
-            found[name] = Done(name)
+            found[name] = Done(name, start)
             hand.add(name)
         elif start is None:
             found[name] = Done(name)
@@ -47,3 +49,15 @@ def with_other_halves(plan: Plan, told: dict[str, Done]) -> tuple[dict[str, Done
             latest = told[after[0]].start_min
             found[name] = Done(name, start, end if latest is None else max(start, min(end, latest)))
     return found, frozenset(hand)
+
+
+def _not_before_his_last(
+    band: Band, start_min: float | None, bands: Mapping[str, Band], told: Mapping[str, Done]
+) -> float | None:
+    """When the half was begun: with the other, or when its sprayer was done with his last band."""
+    ends = [
+        one.end_min + LEAST_MIN for name, one in told.items()
+        if one.end_min is not None and bands[name].sprayer == band.sprayer
+        and bands[name].start_min < band.start_min
+    ]  # fmt: skip
+    return start_min if start_min is None else max([start_min, *ends])

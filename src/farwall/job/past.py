@@ -72,8 +72,12 @@ def settle_past(plan: Plan, so_far: SoFar) -> Settled:
     now = max([so_far.at_min, *(band.end_min for band in done.values())])
     own = [field for field in whole_fields(plan) if field.coat == coat]
     moved = clocks_of(plan, done, coat)
-    past = tuple(found for field in own if (found := _past_of(field, done, moved)) is not None)
     rest = tuple(field for field in own if any(band.id not in done for band in field.bands))
+    goes_on = bool(rest)
+    past = tuple(
+        found for field in own
+        if (found := _past_of(field, done, moved, goes_on=goes_on)) is not None
+    )  # fmt: skip
     # Of bands told to have ended in one minute the one planned last was the last.
     last = max(reversed([b for f in past for b in f.bands]), key=_ended, default=None)
     here = base if last is None else last.path[-1][:2]
@@ -181,8 +185,13 @@ def _coats_below(plan: Plan, done: dict[str, Band], coat: str) -> tuple[Field, .
     return tuple(found)
 
 
-def _past_of(field: Field, done: dict[str, Band], moved: Clocks | None) -> Field | None:
-    """The field with only what is done of it, at its true minutes; None when nothing is."""
+def _past_of(
+    field: Field, done: dict[str, Band], moved: Clocks | None, *, goes_on: bool = False
+) -> Field | None:
+    """The field with only what is done of it, at its true minutes; None when nothing is.
+
+    goes_on: the coat does, so that nobody walked out for good behind the last band of it.
+    """
     bands = tuple(done[band.id] for band in field.bands if band.id in done)
     if not bands:
         return None
@@ -193,6 +202,8 @@ def _past_of(field: Field, done: dict[str, Band], moved: Clocks | None) -> Field
     if moved is not None:
         refills = [refill for refill in field.refills if refill.at_min < ends]
         walks = [w for w in field.walks if _kept(w, refills, ends)]
+        last = planned[-1].end_min - _SAME_MIN
+        walks = [w for w in walks if not (goes_on and _is_sprayers(w) and w.path[0][2] >= last)]
         walks = [moved.walk(walk, refills) for walk in walks]
         refills = [moved.refill(refill) for refill in refills]
     return replace(
@@ -200,21 +211,25 @@ def _past_of(field: Field, done: dict[str, Band], moved: Clocks | None) -> Field
         bands=bands,
         refills=tuple(refills),
         walks=tuple(walks),
-        start_min=bands[0].start_min,
-        end_min=bands[-1].end_min,
+        start_min=min(band.start_min for band in bands),
+        end_min=max(band.end_min for band in bands),
     )
 
 
 def _kept(walk: Walk, refills: Sequence[Refill], ends: float) -> bool:
     """Whether a walk led to what is done: the sprayer's to a band, the helper's to a filling."""
     first, last = walk.path[0][2], walk.path[-1][2]
-    if walk.who.startswith("sprayer"):
+    if _is_sprayers(walk):
         return last <= ends
     return any(
         abs(last - refill.at_min) <= _SAME_MIN
         or abs(first - refill.at_min - refill.minutes) <= _SAME_MIN
         for refill in refills
     )
+
+
+def _is_sprayers(walk: Walk) -> bool:
+    return walk.who.startswith("sprayer")
 
 
 def tank_at(

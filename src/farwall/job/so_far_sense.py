@@ -75,6 +75,9 @@ def _ids(plan: Plan, so_far: SoFar) -> Iterator[Mistake]:
     if hand is not None and hand.id not in bands:
         remedy = did_you_mean(*_by_numbers(plan, hand.id, bands))
         yield Mistake("in_hand", f"the plan has no band {numbered(plan, hand.id)}.", remedy)
+    if so_far.nothing_done and told:
+        what = f"nothing is told to be done, and {numbered(plan, told[0][1])} is."
+        yield Mistake("nothing_done", what, "Keep one of the two.")
     for name in {one.id for one in so_far.done if [d.id for d in so_far.done].count(one.id) > 1}:
         yield Mistake("done", f"{name} is told twice.", "Keep one of them.")
 

@@ -12,6 +12,7 @@ from dataclasses import replace
 from itertools import pairwise
 
 from farwall.errors import Mistake, Refused
+from farwall.facts.numbered import numbered
 from farwall.facts.plan import Band, Plan, TimedPoint
 from farwall.facts.so_far import Done, SoFar
 from farwall.job.half_told import halves_by_id, with_other_halves
@@ -42,7 +43,7 @@ def _told(plan: Plan, so_far: SoFar, planned: dict[str, Band]) -> dict[str, Done
     every = sorted(bands_by_id(plan).values(), key=lambda band: band.start_min)
     of_field = {field.id: field.bands for field in whole_fields(plan)}
     found: dict[str, Done] = {}
-    if not so_far.done and so_far.done_up_to is None:
+    if not so_far.done and so_far.done_up_to is None and not so_far.nothing_done:
         found = {name: Done(name) for name in planned}
     elif so_far.done_up_to is not None:
         last = max(b.start_min for b in every if so_far.done_up_to in (b.id, *_owner(plan, b)))
@@ -181,13 +182,15 @@ def _insist_on_order(plan: Plan, done: dict[str, Band]) -> None:
             if band.id not in done:
                 lacking = lacking or band.id
             elif lacking:
-                what = f"{band.id} is told done, and {lacking} before it is not."
-                mistakes.append(Mistake("done", what, f"Tell {lacking} too, or leave it out."))
+                told, missing = numbered(plan, band.id), numbered(plan, lacking)
+                what = f"{told} is told done, and {missing} before it is not."
+                mistakes.append(Mistake("done", what, f"Tell {missing} too, or leave it out."))
                 break
     ordered = sorted(done.values(), key=lambda band: (band.sprayer, band.start_min))
     for before, after in pairwise(ordered):
         if before.sprayer == after.sprayer and after.start_min < before.end_min - 0.05:
-            what = f"{after.id} begins at {after.start_min:.2f} min, before {before.id} ends at "
+            first, then = numbered(plan, before.id), numbered(plan, after.id)
+            what = f"{then} begins at {after.start_min:.2f} min, before {first} ends at "
             what += f"{before.end_min:.2f} min."
             mistakes.append(Mistake("done", what, "One person sprays one band at a time."))
     coats = [coat.id for coat in plan.inputs.coats]
@@ -195,7 +198,9 @@ def _insist_on_order(plan: Plan, done: dict[str, Band]) -> None:
     for coat in coats[: coats.index(begun[-1])] if begun else ():
         open_ = [f.id for f in plan.fields if f.coat == coat and f.bands[-1].id not in done]
         if open_:
-            what = f"coat {begun[-1]} is begun, and {', '.join(open_)} of coat {coat} is not done."
+            above, below = numbered(plan, begun[-1]), numbered(plan, coat)
+            fields = ", ".join(numbered(plan, one) for one in open_)
+            what = f"coat {above} is begun, and {fields} of coat {below} is not done."
             mistakes.append(Mistake("done", what, "Tell what is done of both coats."))
     if mistakes:
         raise Refused(*mistakes, about="The day so far cannot be like this:")

@@ -99,7 +99,8 @@ def whole_names_in(plan: Plan) -> frozenset[str]:
     coats = {word for coat in inputs.coats for word in (coat.id, coat.stain)}
     # Names that Farwall gave where the job tells no stains are words of ours, and are translated.
     stains = set(plan.stain_names.values()) - {stain.name for stain in DEFAULT_STAINS}
-    return frozenset(rooms | coats | stains | {one.id for one in inputs.openings} | {plan.job})
+    lines = {one.id for one in inputs.openings} | {one.id for one in inputs.saw_cuts}
+    return frozenset(rooms | coats | stains | lines | {plan.job})
 
 
 def _pieces(label: str) -> list[str]:

@@ -30,6 +30,7 @@ _WORDS = {
     "degrees": "grados", "Mon": "lun.", "Tue": "mar.", "Wed": "mié.", "Thu": "jue.", "Fri": "vie.",
     "Sat": "sáb.", "Sun": "dom.", "lun.": "lun.", "mar.": "mar.", "mié.": "mié.", "jue.": "jue.",
     "vie.": "vie.", "sáb.": "sáb.", "dom.": "dom.", "y": "y", "o": "o", "día": "día",
+    "the day before": "el día anterior", "days before": "días antes",
     "am": "a. m.", "pm": "p. m.", "a. m.": "a. m.", "p. m.": "p. m.",
     "Jan": "ene", "Feb": "feb", "Mar": "mar", "Apr": "abr", "May": "may", "Jun": "jun",
     "Jul": "jul", "Aug": "ago", "Sep": "sep", "Oct": "oct", "Nov": "nov", "Dec": "dic",

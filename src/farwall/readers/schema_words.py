@@ -335,6 +335,7 @@ WORDS: dict[str, str] = {
     "SoFar.at_2": "Where two spray: where the second stands, [x, y] in metres.",
     "SoFar.tank_2_l": "Where two spray: what is in the second's tank now, L.",
     "SoFar.sprayers": "How many go on spraying: 1 where the second of two leaves.",
+    "SoFar.nothing_done": "Nothing is sprayed yet; else, with nothing told, all went as planned.",
     "SoFar.closed": "Rooms in which somebody stands.",
     "ClosedRoom.room": "Room id.",
     "ClosedRoom.until_min": "Minutes from starts_at; null for all day.",

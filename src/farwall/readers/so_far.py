@@ -104,7 +104,7 @@ _SUCH = {
     "now": "Such as now=9:12 or now=1:30pm, the clock on the wall; on a later day "
     "now=2026-05-15T09:12.",
     "at_min": "Such as at_min=42, minutes from the start of the plan.",
-    "done": "Such as done=1.6.4, the last band done, or done=1.6, the last field.",
+    "done": "Such as done=1.6.4, the last band done, done=1.6, the last field, or done=none.",
     "band": "Such as band=first.6.5, the band that is being sprayed.",
     "at": "Such as at=3.2,1.5, metres.",
     "closed": "Such as closed=bath or closed=bath:9:40 or closed=bath:65, rooms parted by commas.",
@@ -152,6 +152,8 @@ def _of_another_day(text: str, start: datetime) -> float:
 def _value(key: str, text: str, minutes: Minutes) -> Json:
     if key in {"now", "at_min"}:
         return {"at_min": minutes(text) if key == "now" else _number(text)}
+    if key == "done" and text == "none":
+        return {"nothing_done": True}
     if key == "done":
         return {"done_up_to": _named(text)}
     if key == "band":

@@ -190,8 +190,8 @@ class _Coat:
             exit=step.exit.exit or step.exit.id,
             area_m2=round(sum(band.polygon.shape.area for band in timed.bands), 4),
             order=self.first_number + index,
-            start_min=timed.bands[0].start_min,
-            end_min=timed.bands[-1].end_min,
+            start_min=min(band.start_min for band in timed.bands),
+            end_min=max(band.end_min for band in timed.bands),
             verdict="cannot",  # until all are weighed: no later field hangs on it
             remedies=(),
             equivalent_front_m=round(sweep.front.equivalent_m, 3),

@@ -7,6 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from tests.job.live.test_now import PLAN, morning
 from tests.job.story.entries import Log
+from tests.midday import codes
 
 from farwall.job.live.again import MOST_S, SETTLE_S, Waiting, again, late_min, so_far_of
 from farwall.job.live.standing import Standing
@@ -160,3 +161,42 @@ def test_a_room_closed_without_an_end_stays_closed_for_a_replan():
     log("room-closed", 16.35, room="bed-2", until="8:50")
     closed = so_far_of(PLAN, story(PLAN, log.kept), at_min=16.4).closed
     assert {one.room: one.until_min for one in closed} == {"bed-1": None, "bed-2": 50.0}
+
+
+def test_a_batch_that_was_not_entered_does_not_keep_the_rest_from_being_laid_anew():
+    """By hand: 2 L entered as mixed, 10 in the tub and 4 in the tank at a stop line: 14 were."""
+    log = Log(PLAN)
+    log("mixed", -10, coat="first", litres=2.0)
+    log("field-done", 4.0, field="first.1", tub_l=10.0, tank_l=4.0)
+    told = so_far_of(PLAN, story(PLAN, log.kept), at_min=9.0)
+    assert (told.tub_l, told.tank_l, told.mixed_l) == (10.0, 4.0, 14.0)
+    assert codes(replan(PLAN, told)) == set()
+
+
+def test_a_tank_filled_over_its_mark_does_not_either():
+    """By hand: a tank for 7.6 L told with a tenth more; what is over its mark counts as the tub's,
+    so that nothing of it is lost."""
+    holds = PLAN.inputs.tools.tank_l
+    log = Log(PLAN)
+    log("mixed", -10, coat="first", litres=34.5)
+    log("field-done", 4.0, field="first.1", tub_l=20.0, tank_l=round(holds * 1.1, 3))
+    told = so_far_of(PLAN, story(PLAN, log.kept), at_min=9.0)
+    assert told.tank_l == holds
+    assert told.tub_l == pytest.approx(20.0 + 0.1 * holds, abs=0.01)
+    assert codes(replan(PLAN, told)) == set()
+
+
+def test_a_day_that_was_not_begun_is_late_and_none_of_it_is_done():
+    """The rest once came back with all that should have been sprayed by then told as done."""
+    log = Log(PLAN)
+    log("mixed", 88.0, coat="first", litres=22.0)
+    begins = PLAN.fields[0].start_min
+    found = again(PLAN, story(PLAN, log.kept), at_min=90.0)
+    assert (found.word, found.why) == ("again", (f"{90 - begins:.0f} min late",))
+    late = replan(PLAN, so_far_of(PLAN, story(PLAN, log.kept), at_min=90.0))
+    assert late.so_far.done == ()
+    assert codes(late) == set()
+
+
+def test_before_the_plan_begins_nothing_is_late():
+    assert asked(Log(PLAN), -30.0).word == "holds"

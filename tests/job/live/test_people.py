@@ -148,6 +148,13 @@ def test_somebody_not_well_stops_the_day_until_it_is_told_to_be_well():
     assert "not well" not in rules(at(log, 16.1))
 
 
+def test_who_sprays_is_called_so_where_the_phone_was_told_no_name():
+    log = spraying()
+    log("looked-in", 16.0, person="sprayer", well=False)
+    nobody = replace(JOB, workers=())
+    assert at(log, 16.1, nobody).stops[0].reason.startswith("The sprayer was not well ")
+
+
 @pytest.mark.parametrize(
     ("about", "short"),
     [({"reached_s": 10}, False), ({"reached_s": 11}, True), ({"flow_l_min": 1.5}, False),

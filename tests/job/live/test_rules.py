@@ -8,7 +8,9 @@ from tests.job.live.test_now import JOB, PLAN, at, morning
 from tests.job.story.entries import Log
 
 from farwall.job.live.rules import watch_of
+from farwall.job.live.say import said_now
 from farwall.job.story.noun import Story
+from farwall.phrasebook import said_whole, speaking
 
 
 def rules(found, *, stop=None):
@@ -282,3 +284,50 @@ def test_what_is_left_is_held_against_a_field_only_at_its_stop_line(in_hand, kno
     )
     watch = watch_of(standing)
     assert (watch.left_l, watch.left_m2) == left
+
+
+def test_an_edge_that_was_feathered_out_stops_nobody_any_more():
+    """The day went on saying *stop and feather it out* for half an hour after it was."""
+    log = morning(fields=7)
+    last, following = PLAN.fields[7].bands[5:7]
+    log("band-done", last.end_min, band=last.id)
+    dead = last.end_min + 12.0
+    assert "dead edge" in rules(at(log, dead), stop=True)
+    log("feathered", dead, field=PLAN.fields[7].id)
+    found = at(log, dead + 1.0)
+    assert rules(found) & {"dead edge", "feathered"} == {"feathered"}
+    assert not found.stops
+    assert [one for one in found.alarms if one.kind == "edge"] == []
+    told = said_now(PLAN, found).splitlines()[0]
+    assert "field 1.8 is feathered out: plan the rest again, then go on with band 1.8.7." in told
+    with speaking("es"):
+        assert said_whole(told)
+    log("band-done", dead + 3.0, band=following.id)
+    went_on = at(log, dead + 3.1)
+    assert rules(went_on) & {"dead edge", "feathered"} == set()
+    assert [one for one in went_on.alarms if one.kind == "edge"]
+
+
+def test_another_field_feathered_out_says_nothing_of_this_one():
+    log = morning(fields=7)
+    last = PLAN.fields[7].bands[5]
+    log("band-done", last.end_min, band=last.id)
+    log("feathered", last.end_min + 12.0, field=PLAN.fields[2].id)
+    assert "dead edge" in rules(at(log, last.end_min + 12.1), stop=True)
+
+
+def test_a_field_left_for_another_that_is_done_asks_for_the_tap_and_stops_nobody():
+    """The last band of field 1.2 was not tapped, then 1.3 was done: *stop and feather it out* came
+    for an edge that was long sprayed over."""
+    log = morning(fields=1)
+    second, third = PLAN.fields[1:3]
+    log("band-done", second.bands[-2].end_min, band=second.bands[-2].id)
+    log("field-started", third.start_min, field=third.id)
+    log("field-done", third.end_min, field=third.id)
+    found = at(log, third.end_min + 9.0)
+    assert rules(found) & {"dead edge", "quiet log"} == {"quiet log"}
+    assert not found.stops
+    told = said_now(PLAN, found)
+    assert "enter what was sprayed since: field 1.2 stands open in the log." in told
+    with speaking("es"):
+        assert all(said_whole(one) for one in told.splitlines())

@@ -132,3 +132,26 @@ def test_while_fields_are_to_come_or_none_is_in_hand_more_is_mixed_by_the_belief
     assert between.mix_belief is between.belief
     assert between.next_band.id == "c.2.1"
     assert first.next_band.id == "c.1.2"
+
+
+def test_a_tub_told_alone_is_what_it_was_told_to_hold_by_hand():
+    """By hand: 9 L in the tub and 4 in the tank after one band. After the second, 3.75 L drunk, the
+    tub is told to hold 0.5: the tank takes 8 at most, so 8.5 are left, not 9.25. Told to hold 12 it
+    holds 12, and none is known to be in the tank. Two more mixed then are there too."""
+    levels = (level(1, mixed_l=16.0, tub_l=9.0, tank_l=4.0),)
+    told = {"levels": levels, "mixed_l": 16.0}
+    done = ["c.1.1", "c.1.2"]
+    low, high = (level(2, mixed_l=16.0, tub_l=one) for one in (0.5, 12.0))
+    assert litres(day(done, **told, tub_l=0.5, tub_look=low)) == (8.5, 0.5, 8.0, True)
+    assert litres(day(done, **told, tub_l=12.0, tub_look=high)) == (12.0, 12.0, 0.0, True)
+    told["mixed_l"] = 18.0
+    assert litres(day(done, **told, tub_l=14.0, tub_look=high)) == (14.0, 14.0, 0.0, True)
+    third = [*done, "c.2.1"]
+    assert litres(day(third, **told, tub_l=14.0, tub_look=high))[0] == 9.0  # 5 L drunk since
+
+
+def test_a_tub_told_alone_where_no_tank_was_ever_told_by_hand():
+    """By hand: 20 L mixed, 6.25 drunk: 13.75; the tub holds 3, the tank 8 at most: 11 are left."""
+    done = ["c.1.1", "c.1.2"]
+    look = level(2, mixed_l=20.0, tub_l=3.0)
+    assert litres(day(done, mixed_l=20.0, tub_l=3.0, tub_look=look)) == (11.0, 3.0, None, False)

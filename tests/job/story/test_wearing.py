@@ -179,3 +179,11 @@ def test_the_offset_in_which_a_phone_writes_its_minutes_changes_nothing(events, 
         return wearing(story(PLAN, kept), at_min=1000)
 
     assert written(one) == written(other)
+
+
+def test_who_sprays_without_a_name_is_told_as_the_sprayer():
+    """The phone enters `sprayer` where nobody told a name."""
+    log = Log(PLAN)
+    log("respirator-off", 3, person="sprayer")
+    told = story(PLAN, log.kept).contradictions
+    assert told == ("The respirator of the sprayer is told to be off, and was not on.",)

@@ -89,8 +89,8 @@ def late_min(standing: Standing) -> float:
     bands = {band.id: band for field in standing.own for band in field.bands}
     done = [one for name, one in standing.done.items() if name in bands]
     following = standing.next_band
-    if not done:
-        return 0.0
+    if not done:  # nothing of the coat is sprayed: late from the minute it should have begun
+        return max(standing.at_min - following.start_min, 0.0) if following is not None else 0.0
     last = max(done, key=lambda one: one.end_min)
     behind = last.end_min - bands[last.band].end_min
     if following is not None:
@@ -112,17 +112,24 @@ def so_far_of(plan: Plan, story: Story, *, at_min: float) -> SoFar:
     latest = max((one.end_min for one in standing.done.values()), default=0.0)
     # The story tells what is in both tanks together: whose it is stays as planned.
     two = plan.inputs.crew.sprayers == 2
-    tub_l = litres.tub_l if two else litres.have_l - (litres.tank_l or 0.0)
+    # Filled to its brim a tank holds more than its mark: the rest of it is told as the tub's.
+    tank_l = min(litres.tank_l or 0.0, plan.inputs.tools.tank_l)
+    tub_l = litres.tub_l if two else litres.have_l - tank_l
+    tub_l = None if tub_l is None else round(max(tub_l, 0.0), 3)
     known = litres.known and tub_l is not None
+    mixed_l = told.mixed_l if told is not None and known else None
+    if mixed_l is not None:  # what is left was mixed, be it entered or not
+        mixed_l = max(mixed_l, (tub_l or 0.0) + (0.0 if two else tank_l))
     return SoFar(
         at_min=max(at_min, latest, 0.0),
         done=tuple(
             Done(one.band, max(one.start_min, 0.0), max(one.end_min, 0.0))
             for one in sorted(standing.done.values(), key=lambda one: one.start_min)
         ),
-        tank_l=None if two or litres.tank_l is None else round(litres.tank_l, 3),
-        tub_l=None if not known or tub_l is None else round(tub_l, 3),
-        mixed_l=told.mixed_l if told is not None and known else None,
+        tank_l=None if two or litres.tank_l is None else round(tank_l, 3),
+        tub_l=tub_l if known else None,
+        mixed_l=mixed_l,
+        nothing_done=not standing.done,
         closed=tuple(
             ClosedRoom(room, until)
             for room, until in standing.closed.items()

@@ -23,11 +23,13 @@ class EdgeDue:
 
 
 def edge_due(standing: Standing, field: Field, low_min: float) -> EdgeDue | None:
-    """The edge of `field` that must be met soonest; None when none is open."""
+    """The edge of `field` that must be met soonest; None when none is open, or it was feathered
+    out."""
     left = sorted(standing.left_of(field), key=lambda band: band.start_min)
     done = [band for band in field.bands if band.id in standing.done]
-    if not left or not done:
+    if not left or not done or standing.stands_feathered:
         return None
+    feathered = standing.feathered_min
     next_start = left[0].start_min
     made_by = max(band.end_min for band in done)
     due: EdgeDue | None = None
@@ -36,6 +38,8 @@ def edge_due(standing: Standing, field: Field, low_min: float) -> EdgeDue | None
         if band.edge_age_min <= 0 or made > made_by + 1e-6:
             continue  # its edge is not sprayed yet
         late = _late_min(standing, done, made)
+        if feathered is not None and made + late <= feathered:
+            continue  # it was given up, and the seam is known
         at_min = next_start + late + low_min - band.edge_age_min
         if due is None or at_min < due.at_min:
             due = EdgeDue(round(at_min, 2), band.id, left[0].id, low_min)

@@ -19,7 +19,7 @@ from farwall.facts.job import Job
 from farwall.facts.workers import Worker
 from farwall.job.live.noun import Advice, Alarm, PersonNow
 from farwall.job.live.standing import Standing
-from farwall.job.story.wearing import Wearing, person_of, wearing
+from farwall.job.story.wearing import Wearing, person_of, said_of, wearing
 from farwall.nouns import dataclass
 from farwall.units import gal_from_l
 
@@ -142,10 +142,11 @@ def people_alarms(crew: Crew) -> Iterator[Alarm]:
         if not one.on or left is None or left <= 0:
             continue
         if left > WARN_MIN:
-            what = f"cartridges of {one.person}: {WARN_MIN:.0f} min left"
+            what = f"cartridges of {said_of(one.person)}: {WARN_MIN:.0f} min left"
             yield Alarm(round(now + left - WARN_MIN, 2), "cartridges", what)
         else:
-            what = f"cartridges of {one.person} are at the end of their schedule: a new pair"
+            whose = said_of(one.person)
+            what = f"cartridges of {whose} are at the end of their schedule: a new pair"
             yield Alarm(round(now + left, 2), "cartridges", what)
 
 
@@ -176,7 +177,8 @@ def _not_well(crew: Crew) -> Iterator[Advice]:
             last[person_of(one.text("person"), crew.job.workers)] = (one.at_min, well)
     for name, (at, well) in last.items():
         if not well:
-            reason = f"{name} was not well {crew.standing.clock(at)}."
+            who = said_of(name)
+            reason = f"{who[:1].upper()}{who[1:]} was not well {crew.standing.clock(at)}."
             do = "Out into fresh air, now; call; stay with the person. Then enter how it is."
             yield replace(_advice("not well", reason, do, 99, PRACTICE), stop=True)
 
@@ -208,7 +210,8 @@ def _used_up(crew: Crew) -> Iterator[Advice]:
     for one in crew.worn:
         left = crew.pair_left_min(one)
         if one.on and left is not None and left <= 0:
-            reason = f"The cartridges of {one.person} are {-left:.0f} min past their schedule."
+            whose = said_of(one.person)
+            reason = f"The cartridges of {whose} are {-left:.0f} min past their schedule."
             do = "Out at the next stop line and a new pair on; a smell or a taste in it: out now."
             yield _advice("cartridges", reason, do, 90, "osha-respirators")
 

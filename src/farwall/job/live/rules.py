@@ -60,6 +60,7 @@ def advice(facts: Facts) -> tuple[Advice, ...]:
     found = [
         *_watched(facts),
         *_dead_edge(facts),
+        *_feathered(facts),
         *coat_on_wet(facts.standing, facts.waits),
         *_slab(facts),
         *_drop(facts),
@@ -128,6 +129,12 @@ def _dead_edge(facts: Facts) -> Iterator[Advice]:
     if due is None or due.at_min >= facts.standing.at_min:
         return
     late, plan = facts.standing.at_min - due.at_min, facts.standing.plan
+    then = _begun_since(facts.standing)
+    if then is not None and facts.standing.in_hand is not None:
+        here, after = (numbered(plan, one) for one in (facts.standing.in_hand.id, then))
+        reason = f"Field {here} stands open in the log, and {after} was sprayed since."
+        yield _practice("quiet log", reason, "Enter what was sprayed since.", 55, stop=False)
+        return
     if late > QUIET_MIN:
         band = numbered(plan, due.next_band)
         reason = f"Nothing is entered since band {band} was due, {late:.0f} min ago."
@@ -137,6 +144,29 @@ def _dead_edge(facts: Facts) -> Iterator[Advice]:
     reason = f"The edge that band {band} meets is {late:.1f} min past its {due.low_min:.1f}."
     do = "Stop and feather it out dry; a door, a frame or a saw cut near by hides the seam."
     yield _practice("dead edge", reason, do, 96, stop=True)
+
+
+def _begun_since(standing: Standing) -> str | None:
+    """A field done since the one in hand was left: likelier a tap is missing than an edge dead."""
+    told, field = standing.coat_story, standing.in_hand
+    own = (
+        [standing.done[b.id].end_min for b in field.bands if b.id in standing.done] if field else []
+    )
+    if told is None or not own:
+        return None
+    since = (one for one in told.fields if one.end_min is not None and one.start_min >= max(own))
+    return next((one.field for one in since), None)
+
+
+def _feathered(facts: Facts) -> Iterator[Advice]:
+    """A field that was stopped in with its edge feathered out: a seam is there, and is known."""
+    standing = facts.standing
+    field, at = standing.in_hand, standing.feathered_min
+    if field is None or at is None or not standing.stands_feathered:
+        return
+    name = numbered(standing.plan, field.id)
+    reason = f"The edge of field {name} was feathered out {standing.clock(at)}: a seam shows there."
+    yield _practice("feathered", reason, "Plan the rest again before you go on.", 70, stop=False)
 
 
 def _slab(facts: Facts) -> Iterator[Advice]:

@@ -96,6 +96,8 @@ def _go_on(plan: Plan, now: Now) -> str:
     due = next((one for one in now.alarms if one.kind == "edge"), None)
     if any(one.rule == "quiet log" for one in now.advice):
         return f"enter what was sprayed since: field {field} stands open in the log."
+    if any(one.rule == "feathered" for one in now.advice):
+        return f"field {field} is feathered out: plan the rest again, then go on with band {band}."
     by = f", begun by {clock(plan, due.at_min, us=now.us)}" if due is not None else ""
     if due is not None and due.at_min - now.at_min < _SOON_MIN:
         by += f": {max(due.at_min - now.at_min, 0.0):.1f} min"
@@ -168,7 +170,10 @@ def _have(now: Now) -> str:
 
 
 def _waits(plan: Plan, now: Now) -> Iterator[str]:
+    begun = bool(now.field or now.fields_done)
     for wait in now.waits:
+        if wait.clock.name == "dry to recoat" and wait.clock.coat != now.coat and begun:
+            continue  # the next coat is on it
         if wait.moved and wait.begins_min is not None and wait.seen:
             yield _wait(plan, wait, wait.begins_min, us=now.us)
 

@@ -11,11 +11,14 @@ from farwall.facts.so_far import BandDone, ClosedRoom, Past, SoFar
 from farwall.job.live.noun import InHand
 from farwall.job.live.thirst import LEAST_SPAN_L, belief_of, inside
 from farwall.job.mix_needs import planned_mixed_l
-from farwall.job.story.noun import CoatStory, Sprayed, Story
+from farwall.job.story.noun import CoatStory, Level, Sprayed, Story
 from farwall.job.story.say import clock
 from farwall.job.story.whose import two_spray
 from farwall.mix.thirst import Thirst
 from farwall.nouns import dataclass
+
+_EMPTY = Level(0.0, 0.0, 0.0, 0.0, 0, 0.0, 0.0)
+"""Nothing mixed, nothing used."""
 
 
 @dataclass(frozen=True)
@@ -77,6 +80,26 @@ class Standing:
         return max(open_, key=lambda f: order.index(f.id), default=None)
 
     @cached_property
+    def feathered_min(self) -> float | None:
+        """When the edge of the field in hand was feathered out last; None where it was not."""
+        field = self.in_hand
+        if field is None:
+            return None
+        ids = {"", field.id, *(band.id for band in field.bands)}
+        told = [
+            one.at_min for one in self.story.of("feathered")
+            if {one.text("field"), one.text("band")} <= ids
+        ]  # fmt: skip
+        return max(told, default=None)
+
+    @property
+    def stands_feathered(self) -> bool:
+        """Whether the field in hand was feathered out and not gone on with since."""
+        field, at_min = self.in_hand, self.feathered_min
+        done = [self.done[b.id].end_min for b in field.bands if b.id in self.done] if field else []
+        return at_min is not None and bool(done) and at_min >= max(done)
+
+    @cached_property
     def to_come(self) -> list[Field]:
         """The fields of the coat that are not begun, in order."""
         return [f for f in self.own if f.id not in self.begun_ids and self.left_of(f)]
@@ -126,22 +149,35 @@ class Standing:
         told = self.coat_story
         if told is None or (told.mixed_l is None and not told.levels):
             return InHand(max(self._planned_hand_l, 0.0), None, None, known=False)
+        last = told.levels[-1] if told.levels else _EMPTY
+        if told.tub_look is not None:
+            tank = min(max(self._hand_l(told, last, told.tub_look) - told.tub_look.tub_l, 0.0),
+                       self._tanks_l)  # fmt: skip
+            last = replace(told.tub_look, tank_l=tank)
+        have = self._hand_l(told, last)
         if not told.levels:
-            used = self._planned_l(told, 0) * self.belief.factor
-            return InHand(max((told.mixed_l or 0.0) - used, 0.0), told.tub_l, None, known=False)
-        last = told.levels[-1]
-        since = self._planned_l(told, last.bands) * self.belief.factor
-        have = max(last.hand_l + (told.mixed_l or last.mixed_l) - last.mixed_l - since, 0.0)
-        tank = told.tank_l
-        if tank is None and told.tub_l is not None:
-            holds_l = self.plan.inputs.tools.tank_l * (2 if two_spray(self.plan) else 1)
-            tank = min(max(have - told.tub_l, 0.0), holds_l)
-        return InHand(have, told.tub_l, tank, known=True)
+            return InHand(have, told.tub_l, None, known=False)
+        tank_l = told.tank_l
+        if tank_l is None and told.tub_l is not None:
+            tank_l = min(max(have - told.tub_l, 0.0), self._tanks_l)
+        return InHand(have, told.tub_l, tank_l, known=True)
 
-    def _planned_l(self, told: CoatStory, first: int) -> float:
-        """What the plan has for the bands done since so many were."""
+    @property
+    def _tanks_l(self) -> float:
+        """What all tanks hold."""
+        return self.plan.inputs.tools.tank_l * (2 if two_spray(self.plan) else 1)
+
+    def _hand_l(self, told: CoatStory, last: Level, then: Level | None = None) -> float:
+        """What is left of what was left at `last`: now, or at a later look."""
+        mixed = (told.mixed_l or last.mixed_l) if then is None else then.mixed_l
+        upto = None if then is None else then.bands
+        since = self._planned_l(told, last.bands, upto) * self.belief.factor
+        return max(last.hand_l + mixed - last.mixed_l - since, 0.0)
+
+    def _planned_l(self, told: CoatStory, first: int, upto: int | None = None) -> float:
+        """What the plan has for the bands done since so many were, until so many are."""
         bands = {band.id: band for field in self.own for band in field.bands}
-        return sum(bands[one.band].litres for one in told.done[first:] if one.band in bands)
+        return sum(bands[one.band].litres for one in told.done[first:upto] if one.band in bands)
 
     @cached_property
     def _planned_hand_l(self) -> float:

@@ -37,6 +37,7 @@ class CoatLitres:
     tanks: dict[str, float | None] = field(default_factory=dict)
     levels: list[Level] = field(default_factory=list)
     left_over_l: float | None = None
+    tub_look: Level | None = None
 
     @property
     def tank_l(self) -> float | None:
@@ -141,8 +142,8 @@ class Litres:
         tank = self._tank(one)
         before = account.tanks.get(tank, None if self._two else 0.0)
         litres, after = one.number("litres"), one.number("tank_l")
-        if litres is None and after is not None and before is not None:
-            litres = after - before
+        if litres is None and after is not None and before is not None and after >= before:
+            litres = after - before  # less than was in it: then more was sprayed than is entered
         self._holds(account, one, None if litres is None or before is None else before + litres)
         if litres is None:
             account.tub_l = None
@@ -150,13 +151,15 @@ class Litres:
         account.filled_l = (account.filled_l or 0.0) + litres
         if account.tub_l is None or not account.mixed_told:
             return
-        account.tub_l -= litres
+        account.tub_l = round(account.tub_l - litres, 4)
         if account.tub_l < -HAIR_L and one.number("tub_l") is None:
             self.contradictions.append(
                 f"Coat {self._number(account)}: more was filled than was mixed, by "
                 f"{-account.tub_l:.1f} L; a batch or a weighing is missing."
             )
             account.tub_l = None
+        elif account.tub_l < 0:
+            account.tub_l = 0.0
 
     def _told(self, account: CoatLitres, one: Happened) -> None:
         tank, tub = one.number("tank_l"), one.number("tub_l")
@@ -176,27 +179,38 @@ class Litres:
             one.number(key) is not None for key in ("tank_l", "tub_l", "left_over_l")
         )
         tank, tub = account.tank_l, account.tub_l
+        if said and tank is None and tub is not None and one.number("tub_l") is not None:
+            account.tub_look = self._looked(account, one, tub, 0.0)
+            self._more_than_mixed(account, account.tub_look)
         if not said or tank is None or tub is None or not account.tanks:
             return
         if not account.mixed_told and one.number("tub_l") is None and not account.levels:
             return  # a tub of which nothing was ever said
-        done = [name for name in self._spraying.done if self._owns(account.coat, name)]
-        bands = [self._band(name) for name in done]
-        level = Level(
-            one.at_min,
-            account.mixed_l,
-            round(tub, 4),
-            round(tank, 4),
-            len(bands),
-            round(sum(band.litres for band in bands), 4),
-            round(sum(band.polygon.shape.area for band in bands), 4),
-        )
+        level = self._looked(account, one, tub, tank)
+        self._more_than_mixed(account, level)
+        account.levels.append(level)
+        account.tub_look = None
+
+    def _more_than_mixed(self, account: CoatLitres, level: Level) -> None:
         if account.mixed_told and level.hand_l > account.mixed_l + HAIR_L:
             self.contradictions.append(
                 f"Coat {self._number(account)}: {level.hand_l:.1f} L are told to be left, and only "
                 f"{account.mixed_l:.1f} L were mixed; a batch is missing, or a figure is wrong."
             )
-        account.levels.append(level)
+
+    def _looked(self, account: CoatLitres, one: Happened, tub_l: float, tank_l: float) -> Level:
+        """What tub and tanks held then, beside what was done by then."""
+        done = [name for name in self._spraying.done if self._owns(account.coat, name)]
+        bands = [self._band(name) for name in done]
+        return Level(
+            one.at_min,
+            account.mixed_l,
+            round(tub_l, 4),
+            round(tank_l, 4),
+            len(bands),
+            round(sum(band.litres for band in bands), 4),
+            round(sum(band.polygon.shape.area for band in bands), 4),
+        )
 
     def _too_full(self, account: CoatLitres, tank_l: float) -> None:
         holds_l = self._plan.inputs.tools.tank_l

@@ -125,7 +125,7 @@ class Looks:
             self._look(one, self._clock(one), ended=one.word == "dry")
 
     def _coat(self, one: Happened) -> str:
-        return one.text("coat") or self._spraying.coat or self._plan.inputs.coats[0].id
+        return one.text("coat") or self._spraying.floor_coat
 
     def _clock(self, one: Happened) -> str:
         named = one.text("clock")

@@ -8,6 +8,9 @@ from farwall.facts.job import Sighting
 from farwall.facts.plain import Plain
 from farwall.nouns import dataclass
 
+_HAIR_L = 0.05
+"""A slip of reading a scale is no contradiction. Rank: guess."""
+
 
 @dataclass(frozen=True)
 class Happened:
@@ -95,7 +98,8 @@ class CoatStory:
     """A coat so far. mixed_l, filled_l: None when none was entered; tub_l, tank_l: None, unknown.
 
     end_min: when its last band was done, None while some are to do. left_over_l: as entered.
-    used_l: taken so far, known only where mixing, tub and tank were entered.
+    used_l: taken so far, known only where mixing, tub and tank were entered. tub_look: the last
+    time that the tub alone was told, later than any level; what tanks held then is 0 there.
     """
 
     coat: str
@@ -108,6 +112,7 @@ class CoatStory:
     tank_l: float | None
     levels: tuple[Level, ...]
     left_over_l: float | None = None
+    tub_look: Level | None = None
 
     @property
     def done(self) -> tuple[Sprayed, ...]:
@@ -117,10 +122,11 @@ class CoatStory:
 
     @property
     def used_l(self) -> float | None:
-        """Litres taken up to the last level."""
+        """Litres taken up to the last level; None where more is left there than was mixed."""
         if self.mixed_l is None or not self.levels:
             return None
-        return self.levels[-1].mixed_l - self.levels[-1].hand_l
+        used = self.levels[-1].mixed_l - self.levels[-1].hand_l
+        return used if used > -_HAIR_L else None
 
     @property
     def l_per_m2(self) -> float | None:

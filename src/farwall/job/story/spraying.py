@@ -33,6 +33,14 @@ class Spraying:
         self._by: dict[str, Happened] = {}
         """Which entry told the end of a band, or the beginning of a field."""
 
+    @property
+    def floor_coat(self) -> str:
+        """The coat that lies on the floor: the one in hand once it is sprayed, be it a little, else
+        that of the last band done; the first where none is. A batch of the next lies in its tub."""
+        coats = [self.owner[name].coat for name in self.done]
+        last = coats[-1] if coats else self.plan.inputs.coats[0].id
+        return self.coat if self.coat in coats else last
+
     def feed(self, one: Happened) -> None:
         """Take what happened into account."""
         if one.word == "field-started":
@@ -43,6 +51,8 @@ class Spraying:
             self._field_done(one)
         elif one.word == "coat-done":
             self._coat_done(one)
+        elif one.word in {"stopped", "feathered"}:  # what comes next is begun after it
+            self._last = {hand: max(last, one.at_min) for hand, last in self._last.items()}
         elif one.word in {"mixed", "day-started"} and one.text("coat"):
             self.coat = one.text("coat")
 
@@ -51,6 +61,11 @@ class Spraying:
         if found is None:
             return
         self.coat = found.coat
+        if found.id not in self.started and all(band.id in self.done for band in found.bands):
+            self.contradictions.append(
+                f"Field {numbered(self.plan, found.id)} is told to be begun after it was done."
+            )
+            return
         if found.id in self.started:
             if self._both(found.id, one):
                 return
@@ -102,8 +117,36 @@ class Spraying:
             self.contradictions.append(f"The plan has no coat {coat}; it is passed over.")
             return
         self.coat = coat
+        self._lay_between(own, one.at_min)
         bands = sorted((b for each in own for b in each.bands), key=lambda b: b.start_min)
         self._lay(bands, one.at_min, told=set())
+
+    def _lay_between(self, own: Sequence[Field], at_min: float) -> None:
+        """Fields of which nothing was entered, though one planned later was: they lie before it.
+
+        As long as planned, or as there was room behind the one before.
+        """
+        order = sorted(own, key=lambda each: each.start_min)
+        for at, own_one in enumerate(order):
+            if any(band.id in self.done for band in own_one.bands):
+                continue
+            later = self._done_of(order[at + 1 :])
+            if not later:
+                return
+            ends = min(at_min, *(one.start_min for one in later))
+            lasts = max(own_one.end_min - own_one.start_min, 1e-9)
+            earlier = [one.end_min for one in self._done_of(order[:at])]
+            begins = min(max([ends - lasts, *earlier]), ends)
+            scale = (ends - begins) / lasts
+            for band in own_one.bands:
+                start, end = (
+                    round(begins + (minute - own_one.start_min) * scale, 4)
+                    for minute in (band.start_min, band.end_min)
+                )
+                self.done[band.id] = Sprayed(band.id, start, end, told=False)
+
+    def _done_of(self, fields: Sequence[Field]) -> list[Sprayed]:
+        return [self.done[b.id] for each in fields for b in each.bands if b.id in self.done]
 
     def _field(self, one: Happened) -> Field | None:
         name = one.text("field")

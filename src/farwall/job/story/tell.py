@@ -8,6 +8,7 @@ from farwall.facts.log import Kept
 from farwall.facts.numbered import numbered
 from farwall.facts.plan import Plan
 from farwall.job.story.doubled import once, stand_all_the_same
+from farwall.job.story.left_open import left_open
 from farwall.job.story.litres import CoatLitres, Litres
 from farwall.job.story.looks import Looks, closed_rooms
 from farwall.job.story.noun import Closed, CoatStory, FieldStory, Happened, Level, Story
@@ -50,6 +51,7 @@ def story(plan: Plan, kept: Iterable[Kept]) -> Story:
         if one not in looks.slips:
             _looked(one, spraying, damp)
     odd += [*spraying.contradictions, *litres.contradictions, *looks.contradictions]
+    odd += left_open(plan, spraying, happened, closed)
     _, unworn = wearing(Story(plan.starts_at, happened))
     odd += unworn
     return Story(
@@ -79,7 +81,7 @@ def _too_early(one: Happened, begun: float | None) -> list[str]:
 
 
 def _looked(one: Happened, spraying: Spraying, damp: dict[str, bool]) -> None:
-    coat = one.text("coat") or spraying.coat
+    coat = one.text("coat") or spraying.floor_coat
     if one.word in {"still-damp", "dry"} and one.text("clock") in {"", "recoat"}:
         damp[coat] = one.word == "still-damp"
 
@@ -91,8 +93,8 @@ def _on_damp(plan: Plan, spraying: Spraying, before: set[str], damp: dict[str, b
     if not new:
         return []
     coat = spraying.owner[new[0]].coat
-    below = coats[coats.index(coat) - 1] if coats.index(coat) else ""
-    if not damp.get(below):
+    below = coats[coats.index(coat) - 1]
+    if not coats.index(coat) or not damp.get(below):
         return []
     now, before_it = numbered(plan, coat), numbered(plan, below)
     return [f"Coat {now} was sprayed while coat {before_it} was last found damp."]
@@ -103,8 +105,9 @@ def _in_closed(
 ) -> list[str]:
     """Fields sprayed while a room of theirs was closed, by the entries before."""
     new = {spraying.owner[name].id for name in spraying.done if name not in before}
+    labels = {room.id: room.label for room in spraying.plan.inputs.floor.rooms}
     return [
-        f"Field {numbered(spraying.plan, name)} was sprayed while {each.room} was closed."
+        f"Field {numbered(spraying.plan, name)} was sprayed while {labels[each.room]} was closed."
         for name in sorted(new)
         for each in closed
         if each.room in spraying.fields[name].rooms and each.holds(one.at_min)
@@ -148,6 +151,7 @@ def _coat(
         tank_l=account.tank_l if known else None,
         levels=tuple(account.levels),
         left_over_l=account.left_over_l,
+        tub_look=account.tub_look,
     )
 
 
@@ -161,7 +165,7 @@ def _fields(spraying: Spraying, coat: str, account: CoatLitres | None) -> tuple[
         done = {band.band for band in bands}
         sprayed = [band for band in one.bands if band.id in done]
         whole = len(sprayed) == len(one.bands)
-        begun = spraying.started.get(one.id, bands[0].start_min if bands else 0.0)
+        begun = min([*(band.start_min for band in bands), *_started(spraying, one.id)], default=0.0)
         found.append(
             FieldStory(
                 field=one.id,
@@ -177,8 +181,15 @@ def _fields(spraying: Spraying, coat: str, account: CoatLitres | None) -> tuple[
     return tuple(sorted(found, key=lambda one: (one.start_min, one.field)))
 
 
+def _started(spraying: Spraying, name: str) -> tuple[float, ...]:
+    return (spraying.started[name],) if name in spraying.started else ()
+
+
 def _used(spraying: Spraying, done: set[str], account: CoatLitres | None) -> float | None:
-    """What a field took: between the levels at both its ends, no other band in between."""
+    """What a field took: between the levels at both its ends, no other band in between.
+
+    None as well where more was left behind it than was there: a batch or a figure is missing.
+    """
     if account is None:
         return None
     order = [name for name in spraying.done if spraying.owner[name].coat == account.coat]
@@ -193,7 +204,8 @@ def _used(spraying: Spraying, done: set[str], account: CoatLitres | None) -> flo
     if at_first is None or at_last is None:
         return None
     added = at_last.mixed_l - at_first.mixed_l
-    return round(added + at_first.hand_l - at_last.hand_l, 4)
+    used = added + at_first.hand_l - at_last.hand_l
+    return round(used, 4) if used >= 0 else None
 
 
 def _level_of(levels: Sequence[Level], bands: int) -> Level | None:

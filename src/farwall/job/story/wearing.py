@@ -83,18 +83,23 @@ def person_of(text: str, workers: Sequence[Worker]) -> str:
     return called(known) if known is not None else text.strip()
 
 
+def said_of(person: str) -> str:
+    """A person inside a sentence: by name, else as who sprays."""
+    return f"the {SPRAYER}" if person.casefold() == SPRAYER else person
+
+
 def _feed(account: _Account, one: Happened) -> Iterator[str]:
     """Take an entry into account; what cannot be so is given back."""
     if one.word == "cartridge-changed":
         account.changed, account.limit = one.at_min, one.number("change_after_min")
         return
-    begun = account.begun
+    begun, whom = account.begun, said_of(account.person)
     if begun is not None and one.at_min - begun > LONGEST_ON_MIN:
         account.spells.append((begun, begun + LONGEST_ON_MIN))
         account.begun = None
         hours = LONGEST_ON_MIN / 60
         yield (
-            f"The respirator of {account.person} is told to be on for longer than {hours:.0f} h; "
+            f"The respirator of {whom} is told to be on for longer than {hours:.0f} h; "
             f"{hours:.0f} h are counted."
         )
         if one.word == "respirator-off":
@@ -102,11 +107,11 @@ def _feed(account: _Account, one: Happened) -> Iterator[str]:
         begun = None
     if one.word == "respirator-on":
         if begun is not None:
-            yield f"The respirator of {account.person} is told to be on twice; the first counts."
+            yield f"The respirator of {whom} is told to be on twice; the first counts."
             return
         account.begun = one.at_min
     elif begun is None:
-        yield f"The respirator of {account.person} is told to be off, and was not on."
+        yield f"The respirator of {whom} is told to be off, and was not on."
     else:
         account.spells.append((begun, one.at_min))
         account.begun = None

@@ -177,7 +177,11 @@ _LIVE = {
     "cartridges of {@1}: {#2} left": "cartuchos de {@1}: quedan {#2}",
     "cartridges of {@1} are at the end of their schedule: a new pair":
     "los cartuchos de {@1} llegan al final de su calendario: un par nuevo",
+    "cartridges of the sprayer: {#1} left": "cartuchos de quien rocía: quedan {#1}",
+    "cartridges of the sprayer are at the end of their schedule: a new pair":
+    "los cartuchos de quien rocía llegan al final de su calendario: un par nuevo",
     "{@1} was not well {#2}.": "{@1} no estaba bien a las {#2}.",
+    "The sprayer was not well {#1}.": "Quien rocía no estaba bien a las {#1}.",
     "Out into fresh air, now; call; stay with the person. Then enter how it is.":
     "Afuera, al aire fresco, ya; llame; no deje sola a la persona. Después anote cómo está.",
     "Nobody is entered to have looked in on {@1} since {#2}, {#3}.":
@@ -189,6 +193,8 @@ _LIVE = {
     "Póngaselo antes que nada; después anote respirador puesto con el minuto en que fue.",
     "The cartridges of {@1} are {#2} past their schedule.":
     "Los cartuchos de {@1} pasaron {#2} de su calendario.",
+    "The cartridges of the sprayer are {#1} past their schedule.":
+    "Los cartuchos de quien rocía pasaron {#1} de su calendario.",
     "Out at the next stop line and a new pair on; a smell or a taste in it: out now.":
     "Salga en la próxima línea de parada y ponga un par nuevo; si huele o sabe: salga ya.",
     "The eyewash is short of what is wanted: {1}.": "Al lavaojos le falta: {1}.",
@@ -205,6 +211,12 @@ _LIVE = {
     "El respirador de {@1} figura puesto dos veces; cuenta la primera.",
     "The respirator of {@1} is told to be off, and was not on.":
     "El respirador de {@1} figura quitado, y no estaba puesto.",
+    "The respirator of the sprayer is told to be on for longer than {#1}; {#2} are counted.":
+    "El respirador de quien rocía figura puesto más de {#1}; se cuentan {#2}.",
+    "The respirator of the sprayer is told to be on twice; the first counts.":
+    "El respirador de quien rocía figura puesto dos veces; cuenta la primera.",
+    "The respirator of the sprayer is told to be off, and was not on.":
+    "El respirador de quien rocía figura quitado, y no estaba puesto.",
     "look in": "ir a ver",
     "not well": "no está bien",
     "respirator": "respirador",

@@ -41,6 +41,11 @@ PHRASES = {
     "mezcle {#1} de inmediato y júntelo, luego siga con {&2}.",
     "enter what was sprayed since: field {&1} stands open in the log.":
     "anote lo rociado desde entonces: el tramo {&1} sigue abierto en la bitácora.",
+    "field {&1} is feathered out: plan the rest again, then go on with band {&2}.":
+    "el tramo {&1} está difuminado: planee de nuevo el resto y luego siga con la franja {&2}.",
+    "The edge of field {&1} was feathered out {#2}: a seam shows there.":
+    "La orilla del tramo {&1} se difuminó a las {#2}: ahí se ve una marca.",
+    "Plan the rest again before you go on.": "Planee de nuevo el resto antes de seguir.",
     "go on with band {&1} in field {&2}.": "siga con la franja {&1} en el tramo {&2}.",
     "go on with band {&1} in field {&2}, begun by {#3}.":
     "siga con la franja {&1} en el tramo {&2}, empezada antes de las {#3}.",
@@ -65,6 +70,13 @@ PHRASES = {
     "behind its closed leaf": "detrás de su puerta cerrada",
     "boxed with the {#1} left then": "junto con los {#1} que queden entonces",
     "dry inside a field: {#1}.": "quedarse sin mezcla dentro de un tramo: {#1}.",
+    "{#1} do for less than the rest of {&2} may take.":
+    "{#1} alcanzan para menos de lo que puede tomar lo que falta de {&2}.",
+    "The helper mixes while the sprayer sprays; same lots, same cut; all that is left is poured "
+    "into it.":
+    "El ayudante mezcla mientras el rociador rocía; mismos lotes, misma mezcla; se le echa todo lo "
+    "que queda.",
+    "{#1} are enough for the rest of {&2}.": "{#1} alcanzan para lo que falta de {&2}.",
     "{#1} are enough for all that is to come in coat {&2}.":
     "{#1} alcanzan para todo lo que falta de la mano {&2}.",
     "No: {1}": "No: {1}",
@@ -125,6 +137,10 @@ PHRASES = {
     "not in sight": "sin fecha",
     "Coat {&1}, {2}: likely {#3} ({#4}), by the plan {#5}; {6}.":
     "Mano {&1}, {2}: probable {#3} ({#4}), según el plan {#5}; {6}.",
+    "Coat {&1}, {2}: likely {3} ({#4} to not in sight), by the plan {5}; {6}.":
+    "Mano {&1}, {2}: probable {3} ({#4} a sin fecha), según el plan {5}; {6}.",
+    "Coat {&1}, {2}: likely {#3} ({#4}), by the plan not in sight; {5}.":
+    "Mano {&1}, {2}: probable {#3} ({#4}), según el plan sin fecha; {5}.",
     "An edge lives {#1} to be safe ({#2} likely, by the plan {#3}); {4}.":
     "Una orilla vive {#1} con seguridad ({#2} probable, según el plan {#3}); {4}.",
     "What does not fit: {1} And {#2} more in the log.":
@@ -206,7 +222,9 @@ PHRASES = {
     # Rules of the day.
     "dead edge": "orilla muerta", "quiet log": "bitácora callada", "band time": "tiempo por franja",
     "sealer cold": "sellador frío", "dew point": "punto de rocío", "odd look": "lectura rara",
-    "hurt": "herido", "drop": "gota",
+    "hurt": "herido", "drop": "gota", "wet-below": "mojado debajo", "sealed wet": "sellado mojado",
+    "feathered": "difuminado",
+    "(common practice)": "(práctica común)", "(learned)": "(aprendido)",
     "Nothing is entered since band {&1} was due, {#2} ago.":
     "No se ha anotado nada desde que tocaba la franja {&1}, hace {#2}.",
     "Enter what was sprayed since.": "Anote lo rociado desde entonces.",
@@ -240,7 +258,7 @@ PHRASES = {
     "La losa está {#1} sobre el punto de rocío ({#2}); un sellador pide {#3}.",
     "No sealer now, nor if it falls in the next 6 h.":
     "Sin sellador ahora, ni si baja en las próximas 6 h.",
-    "Somebody was hurt {#1}: {@2}.": "Alguien se lastimó a las {#1}: {@2}.",
+    "Somebody was hurt {#1}: {*2}.": "Alguien se lastimó a las {#1}: {*2}.",
     "Eyes or skin: water for 15 minutes, now; then the sheet and a doctor.":
     "Ojos o piel: agua durante 15 minutos, ya; luego la hoja y un médico.",
     "Enter what was done.": "Anote lo que se hizo.",
@@ -286,6 +304,17 @@ PHRASES = {
     "Deshecho en un teléfono, {&1} se anotó también en otro y cuenta como hecho; si no lo está, "
     "tache también esa anotación.",
     "Field {&1} is told to be begun twice.": "Se dice que el tramo {&1} se empezó dos veces.",
+    "Field {&1} is told to be begun after it was done.":
+    "Se dice que el tramo {&1} se empezó después de hecho.",
+    "Field {&1} stands open in the log, and {&2} was sprayed since.":
+    "El tramo {&1} sigue abierto en la bitácora, y {&2} se roció después.",
+    "Field {&1} stands open in the log, and {&2} was begun after it; if {&3} is sprayed, enter it "
+    "as done.":
+    "El tramo {&1} sigue abierto en la bitácora, y {&2} se empezó después; si {&3} está rociado, "
+    "anótelo como hecho.",
+    "Coat {&1} is begun, and field {&2} of coat {&3} is not entered as done; if it is, enter it.":
+    "La mano {&1} está empezada, y el tramo {&2} de la mano {&3} no está anotado como hecho; si lo "
+    "está, anótelo.",
     "Band {&1} is told to be done twice.": "Se dice que la franja {&1} se hizo dos veces.",
     "The plan has no band {&1}; it is passed over.": "El plan no tiene franja {&1}; se omite.",
     "The plan has no coat {&1}; it is passed over.": "El plan no tiene mano {&1}; se omite.",

@@ -18,6 +18,8 @@ PHRASES = {
     "goes on": "sigue",
     "a seam shows": "se ve una marca",
     "Somebody is said to stand on wet floor": "Se dice que alguien está parado en piso mojado",
+    "Somebody is said to stand on wet floor, in {@1}: look at it.":
+    "Se dice que alguien está parado en piso mojado, en {@1}: véalo.",
     "{@1}, in {@2}: look at it.": "{@1}, en {@2}: revíselo.",
     "Left for another day: {#1} ({@2}): {3}": "Queda para otro día: {#1} ({@2}): {3}",
     "{@1} is closed.": "{@1}: cuarto cerrado.",

@@ -76,11 +76,14 @@ def _field(field: Field, plan: PlanRead) -> Iterator[Fault]:
         what = f"Field {field.id} says {field.area_m2:.2f} m², its bands have {area_m2:.2f} m²."
         yield _wrong(field, what)
     if field.bands:
-        yield from _span(field)
+        yield from _span(field, plan)
 
 
-def _span(field: Field) -> Iterator[Fault]:
-    """A field begins with its first band or the walk and refill before it, and ends likewise."""
+def _span(field: Field, plan: PlanRead) -> Iterator[Fault]:
+    """A field begins with its first band or the walk and refill before it, and ends likewise.
+
+    Of two who sprayed each went at his own pace: in the past their bands need not be in order.
+    """
     first, last = min(b.begins for b in field.bands), max(b.ends for b in field.bands)
     starts = [first, *(r.at_min for r in field.refills), *(w.path[0, 2] for w in field.walks)]
     ends = [last, *(r.ready_min for r in field.refills), *(w.path[-1, 2] for w in field.walks)]
@@ -92,7 +95,9 @@ def _span(field: Field) -> Iterator[Fault]:
         yield _wrong(field, what + f"is done at {last:.2f} min.")
     ordered = sorted(field.bands, key=lambda band: band.order)
     for before, after in pairwise(ordered):
-        if before.order == after.order or after.begins < before.begins - TIME_MIN:
+        by_two = before.who != after.who and plan.is_past(max(before.ends, after.ends))
+        early = after.begins < before.begins - TIME_MIN and not by_two
+        if before.order == after.order or early:
             what = f"Bands {before.id} and {after.id} of field {field.id} are numbered "
             what += f"{before.order} and {after.order}, and begin at {before.begins:.2f} and "
             yield _wrong(field, what + f"{after.begins:.2f} min.", after.begins)

@@ -88,6 +88,8 @@ def tank_faults(plan: PlanRead, world: World, people: tuple[Person, ...]) -> Ite
     known = {person.who: person for person in people}
     for field in plan.fields:
         for refill in field.refills:
+            if plan.is_past(refill.ready_min):
+                continue  # nobody told when a filling of the past was: its pace is not judged
             yield from _astray(refill, field, known, world)
 
 

@@ -2,7 +2,8 @@
 
 A band counts as wet as a whole from the first moment of its path, until its
 coat is dry: the last end of the coat and its wait to recoat, taken at the long
-end. The replay goes from event to event: a leg is cut where a band begins, and
+end, or at the short one where a coat is told to have been begun over it after that: it was
+looked at then. The replay goes from event to event: a leg is cut where a band begins, and
 the test on each part is exact.
 """
 
@@ -54,7 +55,21 @@ def _dry(plan: PlanRead, coat: str) -> float:
     if clock is None:
         return inf
     wait = clock.high_min if clock.high_min is not None else clock.likely_min
-    return inf if wait is None else _last_end(plan, coat) + wait
+    ended, found = _last_end(plan, coat), _begun_over(plan, coat)
+    if found is not None and found >= ended + clock.low_min - TIME_MIN:
+        return ended + clock.low_min
+    return inf if wait is None else ended + wait
+
+
+def _begun_over(plan: PlanRead, coat: str) -> float | None:
+    """When the next coat was begun, where it is told as done: somebody found the floor dry."""
+    if plan.so_far is None:
+        return None
+    told = {name for name, _, _ in plan.so_far.done}
+    coats = list(dict.fromkeys(band.coat for band in plan.bands))
+    over = coats[coats.index(coat) + 1 :][:1] if coat in coats else []
+    done = (band.begins for band in plan.bands if band.coat in over and band.id in told)
+    return min(done, default=None)
 
 
 def not_dry(plan: PlanRead) -> Iterator[Fault]:
