@@ -92,7 +92,7 @@ def test_a_rate_written_in_two_ways_is_one_group():
 
 @given(st.lists(CENTS, max_size=12))
 def test_whole_parts_add_up_to_the_rounded_sum_and_none_is_off_by_one(parts):
-    whole = whole_parts(parts)
+    whole = whole_parts(parts, added(parts))
     assert added(whole) == rounded(added(parts), Decimal(1))
     assert all(abs(a - b) < 1 for a, b in zip(whole, parts, strict=True))
 
@@ -100,5 +100,6 @@ def test_whole_parts_add_up_to_the_rounded_sum_and_none_is_off_by_one(parts):
 def test_whole_parts_by_hand():
     """Three thirds of a hundred: the first of equals takes what is over."""
     third = Decimal("33.33")
-    assert whole_parts([third, third, Decimal("33.34")]) == (33, 33, 34)
-    assert whole_parts([Decimal("0.5")] * 4) == (1, 1, 0, 0)
+    assert whole_parts([third, third, Decimal("33.34")], Decimal(100)) == (33, 33, 34)
+    assert whole_parts([Decimal("0.5")] * 4, Decimal(2)) == (1, 1, 0, 0)
+    assert whole_parts([Decimal("0.5")] * 3, Decimal(1)) == (1, 0, 0)

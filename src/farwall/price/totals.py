@@ -141,13 +141,14 @@ def spread_over(whole: Decimal, weights: Sequence[Decimal]) -> tuple[Decimal, ..
     return tuple(part + (rest if n == last else NOTHING) for n, part in enumerate(parts))
 
 
-def whole_parts(parts: Sequence[Decimal]) -> tuple[Decimal, ...]:
-    """Parts in whole units that add up to their rounded sum: each off by less than one.
+def whole_parts(parts: Sequence[Decimal], whole: Decimal) -> tuple[Decimal, ...]:
+    """Parts in whole units that add up to a whole: each off by less than one.
 
-    What lies nearest to the next unit takes it, the first of equals before others.
+    What lies nearest to the next unit takes it, the first of equals before others. whole: within
+    one unit of their sum, in whole units.
     """
     low = [one.to_integral_value(ROUND_FLOOR) for one in parts]
-    more = int(rounded(added(parts), Decimal(1)) - added(low))
+    more = int(rounded(whole, Decimal(1)) - added(low))
     by_rest = sorted(range(len(parts)), key=lambda n: (low[n] - parts[n], n))
     taken = set(by_rest[:more])
     return tuple(one + (n in taken) for n, one in enumerate(low))

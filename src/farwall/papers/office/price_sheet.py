@@ -69,7 +69,7 @@ def _costs(ground: PaperGround, found: Priced) -> Rows:
     hours = {one.task: one for one in ground.office.hours.tasks}
     rows: list[tuple[Text, ...]] = []
     # Whole, and yet their sum is the sum that stands below them.
-    likely = whole_parts([amount(one.likely) for one in found.costs])
+    likely = whole_parts([amount(one.likely) for one in found.costs], amount(found.cost))
     for one, whole in zip(found.costs, likely, strict=True):
         task = hours.get(one.what)
         rows.append((
