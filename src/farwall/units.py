@@ -22,8 +22,11 @@ KG_M2_PER_LB_FT2 = KG_PER_LB / M2_PER_FT2
 _NOON_H = 12
 PA_PER_PSI = KG_PER_LB * 9.80665 / M_PER_IN**2
 
+_FRACTIONS = "½¼¾⅛⅜⅝⅞"
+_FIGURE = rf"(?:\d+\s\d/\d+|\d[\d.,]*(?:/\d+)?[{_FRACTIONS}]?|[{_FRACTIONS}])"
+"""A whole number, decimals, `1/8`, `4 1/2`, `3½`."""
 _US_FIRST = re.compile(
-    r"(?P<us>(?:(?<![\d.,:])\d[\d.,]*(?:\s(?:and|to|y|a|±|×)\s\d[\d.,]*)?\s"
+    rf"(?P<us>(?:(?<![\d.,:/]){_FIGURE}(?:\s(?:and|to|y|a|±|×)\s{_FIGURE})?\s"
     r"(?:°F|ft²/gal|ft²|ft|in|gal/min|gal|gpm|cfm|lb(?:\s(?:in|en)\s5\sgal)?"
     r"|tablespoons to the gallon|cucharadas por galón)"
     r"|half an inch|media pulgada|a quart|un cuarto de galón|several ft²|varios ft²|a foot|un pie))"

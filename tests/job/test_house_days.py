@@ -1,11 +1,14 @@
 """The days of one house: in the calendar, else so that its first coat falls on the plan's day."""
 
+from dataclasses import replace
 from datetime import date, datetime
 
 import pytest
 from tests.shapes import TWO_ROOMS
 from tests.spray.hand_floors import job
 
+from farwall.days.check import check_days
+from farwall.facts.job import Coat, Stain
 from farwall.job.house_days import FIRST_COAT, house_days
 from farwall.job.plan_days import Ask, plan_days
 
@@ -53,11 +56,35 @@ def test_no_start_gives_days_that_only_count():
 
 
 def test_a_house_without_days_says_why():
-    from dataclasses import replace
-
     from farwall.facts.job import Survey
 
     cold = replace(house(), survey=Survey(slab_c=2.0))
     found = house_days(cold)
     assert not found.house
     assert found.no
+
+
+@pytest.mark.parametrize("day", ["2026-06-08", "2026-06-09", "2026-06-10", "2026-06-11"])
+def test_coats_begin_when_the_plan_begins_them_and_the_floor_is_masked_by_then(day):
+    """Before, the paper for the builder had coat 1 when masking ended, at three o'clock."""
+    first = datetime.fromisoformat(f"{day}T08:00:00+00:00")
+    two = (Coat("one", "sand", "1:1"), Coat("two", "sand", "1:2"))
+    facts = replace(house(day), coats=two, stains=(Stain("sand"),))
+    found = house_days(facts, coats_from=(first, first.replace(hour=14)))
+    steps = {one["id"]: one for one in found.house["steps"]}
+    begun = {key: datetime.fromisoformat(one["starts_at"]) for key, one in steps.items()}
+    assert begun["coat-1"] == first
+    assert begun["coat-2"] >= first.replace(hour=14)
+    assert datetime.fromisoformat(steps["mask"]["ends_at"]) <= first
+    assert found.on_the_day
+    assert not check_days(found.document)
+    later = house_days(facts)
+    assert datetime.fromisoformat(later.house["lock"]["starts_at"]) >= datetime.fromisoformat(
+        found.house["lock"]["starts_at"]
+    )
+
+
+def test_where_no_coat_can_begin_by_the_plan_the_days_are_those_without_it():
+    """A Friday's dwell would end on a day on which nobody works."""
+    friday = datetime.fromisoformat("2026-06-12T08:00:00+00:00")
+    assert house_days(house("2026-06-12"), coats_from=(friday,)) == house_days(house("2026-06-12"))

@@ -103,6 +103,9 @@ def test_a_number_is_tied_to_its_unit_and_to_nothing_else(text, told):
         ("mano 2 a 302 ft²/gal (7.4 m²/L)", "mano 2 a 7.4 m²/L (302 ft²/gal)"),
         ("de 60 a 90 °F (16 a 32 °C)", "de 16 a 32 °C (60 a 90 °F)"),
         ("MIX 2.7 gal (10.4 L) now", "MIX 10.4 L (2.7 gal) now"),
+        ("the base, 1/8 in (3 mm) above the slab", "the base, 3 mm (1/8 in) above the slab"),
+        ("a más de ⅛ in (3 mm) si no", "a más de 3 mm (⅛ in) si no"),
+        ("at 4 1/2 in (11 cm) of board", "at 11 cm (4 1/2 in) of board"),
         ("3 rooms (2 m apart), pH 7 (two)", "3 rooms (2 m apart), pH 7 (two)"),
     ],
 )  # fmt: skip

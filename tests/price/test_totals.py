@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from farwall.price.money import added, rounded
-from farwall.price.totals import TaxGroup, spread_over, tax_groups, totals
+from farwall.price.totals import TaxGroup, spread_over, tax_groups, totals, whole_parts
 
 CENTS = st.integers(-(10**9), 10**9).map(lambda n: Decimal(n) / 100)
 SHARES = st.lists(st.integers(0, 50).map(Decimal), max_size=2)
@@ -60,3 +60,18 @@ def test_a_rate_written_in_two_ways_is_one_group():
         ("standard", Decimal("25"), Decimal(1)), ("standard", Decimal("25.00"), Decimal(2)),
     ])  # fmt: skip
     assert groups == (TaxGroup("standard", Decimal(25), Decimal(3)),)
+
+
+@given(st.lists(CENTS, max_size=12))
+def test_whole_parts_add_up_to_the_rounded_sum_and_none_is_off_by_one(parts):
+    whole = whole_parts(parts, added(parts))
+    assert added(whole) == rounded(added(parts), Decimal(1))
+    assert all(abs(a - b) < 1 for a, b in zip(whole, parts, strict=True))
+
+
+def test_whole_parts_by_hand():
+    """Three thirds of a hundred: the first of equals takes what is over."""
+    third = Decimal("33.33")
+    assert whole_parts([third, third, Decimal("33.34")], Decimal(100)) == (33, 33, 34)
+    assert whole_parts([Decimal("0.5")] * 4, Decimal(2)) == (1, 1, 0, 0)
+    assert whole_parts([Decimal("0.5")] * 3, Decimal(1)) == (1, 0, 0)

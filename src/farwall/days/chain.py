@@ -67,6 +67,8 @@ def links(
         slots = whole_slots(step_min(step, end, area_m2=area_m2, people=people), SLOT_MIN)
         ends = _ends(step, slots, clock)
         fine = ends <= clock.count
+        if step.not_before_min is not None:
+            fine[: max(int(step.not_before_min // SLOT_MIN), 0)] = False
         if after is not None:
             at = np.minimum(ends, clock.count)
             fine &= after.first[after.ready[at]] <= after.latest[at]

@@ -36,7 +36,7 @@ class Step:
     """One task of the chain: `labour_h` of people at 1,500 ft², and what it waits for.
 
     `split`: may be left at night and gone on with. Waits count from the end
-    of the step before.
+    of the step before. `not_before_min`: it is not begun before, from `begins`.
     """
 
     id: str
@@ -45,6 +45,7 @@ class Step:
     place: Place
     split: bool
     waits: tuple[Wait, ...] = ()
+    not_before_min: float | None = None
 
 
 @dataclass(frozen=True)
@@ -124,6 +125,8 @@ class House:
     ahead: Ahead | None = None
     labour_h: tuple[tuple[str, Span], ...] = ()
     """Hours at 1,500 ft² by step, `coat` and `seal` for one coat: what closed jobs taught."""
+    not_before_min: tuple[tuple[str, float], ...] = ()
+    """Minutes from `begins` before which a step, by its id, is not begun: a plan has its hours."""
 
 
 @dataclass(frozen=True)

@@ -71,14 +71,16 @@ def chain(
 
 def chain_of(house: House) -> tuple[Step, ...]:
     """The steps of this house, with its own waits, and the hours that closed jobs taught."""
-    taught = dict(house.labour_h)
+    taught, held = dict(house.labour_h), dict(house.not_before_min)
 
     def paced(step: Step) -> Step:
+        if step.id in held:
+            step = replace(step, not_before_min=held[step.id])
         kind = step.id.rsplit("-", 1)[0] if step.place in {"coat", "seal"} else step.id
         return replace(step, labour_h=taught[kind]) if kind in taught else step
 
     steps = chain(house.coats, seal_coats=house.seal_coats, waits=house.waits)
-    return tuple(map(paced, steps)) if taught else steps
+    return tuple(map(paced, steps)) if taught or held else steps
 
 
 def step_min(step: Step, end: str, *, area_m2: float, people: int) -> float:

@@ -32,7 +32,10 @@ from farwall.nouns import dataclass
 
 @dataclass(frozen=True)
 class When:
-    """Midnight of the first day, so many days, the weather, dates by house id, lessons."""
+    """Midnight of the first day, so many days, the weather, dates by house id, lessons.
+
+    coats_from: by house id when its coats begin, in order, on the clock of the site.
+    """
 
     midnight: datetime
     days: int
@@ -40,6 +43,7 @@ class When:
     free: Mapping[str, date] | None = None
     due: Mapping[str, date] | None = None
     lessons: Lessons | None = None
+    coats_from: Mapping[str, Sequence[datetime]] | None = None
 
 
 def houses_and_hours(
@@ -60,7 +64,7 @@ def houses_and_hours(
 def _house(job: Job, name: str, when: When, hours: tuple[HourAtSlab, ...]) -> House:
     limits = limits_of(job.sealer)
     waits = job_waits(job, limits, hours=hours, lessons=when.lessons)
-    begins = when.midnight.date()
+    begins, midnight = when.midnight.date(), when.midnight.replace(tzinfo=None)
     due = (when.due or {}).get(name)
     return House(
         id=name,
@@ -71,6 +75,10 @@ def _house(job: Job, name: str, when: When, hours: tuple[HourAtSlab, ...]) -> Ho
         due_day=None if due is None else (due - begins).days,
         seal_coats=limits.coats,
         waits=waits,
+        not_before_min=tuple(
+            (f"coat-{n}", (at.replace(tzinfo=None) - midnight).total_seconds() / 60)
+            for n, at in enumerate((when.coats_from or {}).get(name, ()), start=1)
+        ),
     )
 
 

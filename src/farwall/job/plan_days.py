@@ -37,6 +37,7 @@ class Ask:
 
     zone: its time zone with its summer time; the offset of the first job when left out.
     away: house id, trade and date; rain: dates. `free`, `due`: dates by house id.
+    coats_from: by house id when its coats begin by a plan, in order; no coat is laid earlier.
     """
 
     begins: date | None = None
@@ -47,6 +48,7 @@ class Ask:
     away: tuple[tuple[str, str, date], ...] = ()
     free: Mapping[str, date] = field(default_factory=dict)
     due: Mapping[str, date] = field(default_factory=dict)
+    coats_from: Mapping[str, tuple[datetime, ...]] = field(default_factory=dict)
     exact_s: float = 20.0
     zone: tzinfo | None = None
 
@@ -134,7 +136,7 @@ def question_of(
     if isinstance(weather, Foretold):
         us = all(one.wishes.units == "us" for one in jobs)
         in_time(weather, midnight, days, us=us)
-    when = When(midnight, days, weather, ask.free, ask.due, lessons)
+    when = When(midnight, days, weather, ask.free, ask.due, lessons, ask.coats_from)
     houses, ahead = houses_and_hours(jobs, ids, when)
     labour = labour_of(lessons)
     if labour:

@@ -19,11 +19,14 @@ from farwall.papers.lettering import SCREEN_LETTERING, Lettering, clipped, text_
 from farwall.papers.svg import Svg, number
 from farwall.papers.wall_clock import Units, WallClock, plan_clock
 from farwall.papers.words import listed, room_names, volume
+from farwall.phrasebook import told
 
 _GAP = 18.0
 _LINES = 3
 _STEPS = 6
 _ASIDE = 0.5
+_MARK_M = 0.6
+"""What the mark of a person takes to each side, on a house of the usual size."""
 NOTHING = "Nothing of this coat can be sprayed as things stand"
 
 
@@ -59,8 +62,8 @@ def film_strip_svg(
     if ground is not None:
         back = f'<rect width="{number(width)}" height="{number(svg.height)}" fill="{ground}"/>'
         svg.parts.insert(0, back)
-    told = listed([f"{clock.time(m.minute)} {_share(m)}" for m in moments]) or NOTHING
-    return svg.document(title=f"{len(moments)} moments of {chosen}", description=f"{told}.")
+    said = listed([f"{clock.time(m.minute)} {_share(m)}" for m in moments]) or NOTHING
+    return svg.document(title=f"{len(moments)} moments of {chosen}", description=f"{said}.")
 
 
 def _lay(
@@ -74,7 +77,7 @@ def _lay(
 ) -> float:
     """Draw all pictures in the grid that shows them largest; returns the height used."""
     grounds = storeys(plan)
-    bounds = _around(grounds)
+    bounds = _around(grounds, moments)
     across, down = bounds[2] - bounds[0], bounds[3] - bounds[1]
     words = lettering.body * 1.5 + lettering.small * 1.35 * (_LINES - 1) + 4
     foot = lettering.small * 3
@@ -115,10 +118,17 @@ def _beside(grounds: Sequence[Storey]) -> tuple[float, float]:
     )
 
 
-def _around(grounds: Sequence[Storey]) -> tuple[float, float, float, float]:
-    """The box that holds every storey with its outer walls. [m]"""
+def _around(
+    grounds: Sequence[Storey], moments: Sequence[Moment]
+) -> tuple[float, float, float, float]:
+    """The box that holds every storey with its outer walls, and who waits outside of them. [m]"""
     boxes = [
         ground.floor.buffer(OUTER_WALL_M + 0.05, join_style="mitre").bounds for ground in grounds
+    ]
+    boxes += [
+        (x - _MARK_M, y - _MARK_M, x + _MARK_M, y + _MARK_M)
+        for moment in moments
+        for x, y in (person.at for person in moment.people)
     ]
     west, south, east, north = zip(*boxes, strict=True)
     return min(west), min(south), max(east), max(north)
@@ -155,9 +165,15 @@ def _head(
         rooms = clipped(rooms, (width - beyond) / lettering.widen, lettering.body)
         svg.text((x + beyond, y), rooms, lettering.body, anchor="start")
     y += lettering.small * 1.45
-    carried = f"{_share(moment)}, {volume(moment.tank_l, units)} in the tank"
+    carried = _carried(moment, units)
+    if text_width(told(carried), lettering.small) * lettering.widen > width:
+        carried = _carried(moment, units, both=False)
     svg.text((x, y), carried, lettering.small, anchor="start")
     svg.text((x, y + lettering.small * 1.35), _edge_words(moment), lettering.small, anchor="start")
+
+
+def _carried(moment: Moment, units: Units, *, both: bool = True) -> str:
+    return f"{_share(moment)}, {volume(moment.tank_l, units, both=both)} in the tank"
 
 
 def _edge_words(moment: Moment) -> str:

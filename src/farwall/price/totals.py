@@ -8,7 +8,7 @@ the tax of each kind and rate, once; all else is exact sums of these.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from decimal import Decimal
+from decimal import ROUND_FLOOR, Decimal
 
 from farwall.facts.prices import TaxKind
 from farwall.nouns import dataclass
@@ -122,3 +122,16 @@ def spread_over(whole: Decimal, weights: Sequence[Decimal]) -> tuple[Decimal, ..
     last = max(n for n, one in enumerate(weights) if one != 0)
     rest = rounded(whole) - added(parts)
     return tuple(part + (rest if n == last else NOTHING) for n, part in enumerate(parts))
+
+
+def whole_parts(parts: Sequence[Decimal], whole: Decimal) -> tuple[Decimal, ...]:
+    """Parts in whole units that add up to a whole: each off by less than one.
+
+    What lies nearest to the next unit takes it, the first of equals before others. whole: within
+    one unit of their sum, in whole units.
+    """
+    low = [one.to_integral_value(ROUND_FLOOR) for one in parts]
+    more = int(rounded(whole, Decimal(1)) - added(low))
+    by_rest = sorted(range(len(parts)), key=lambda n: (low[n] - parts[n], n))
+    taken = set(by_rest[:more])
+    return tuple(one + (n in taken) for n, one in enumerate(low))

@@ -223,3 +223,12 @@ def test_generated_houses_are_replayed_without_a_trodden_coat(seed):
     assert not codes & {"trodden", "missed", "twice", "shut-in", "not-dry", "wall", "edited"}
     if codes:
         assert day.sealing.verdict == "no"
+
+
+def test_narrower_bands_are_told_in_the_units_of_the_job():
+    """Sorrel Rise wishes for feet: its seal sheet said 0.64 m (2' 1")."""
+    job = read_job(EXAMPLES / "sorrel-rise" / "job.json")
+    for units, own in (("us", "bands of 2' 1\" (0.64 m)"), ("metric", "bands of 0.64 m (2' 1\")")):
+        day = seal_day(replace(job, wishes=replace(job.wishes, units=units)))
+        told = [one.what for field in day.plan.fields for one in field.remedies]
+        assert any(own in one for one in told), (units, told)

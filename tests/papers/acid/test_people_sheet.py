@@ -7,6 +7,7 @@ from dataclasses import replace
 import pytest
 from tests.acid.test_worn import ADA, PAIR
 from tests.midday import EXAMPLES, day_of
+from tests.papers.acid.ground import overlapping, pages_of
 
 from farwall.facts.job import Stain
 from farwall.facts.workers import Emergency, Worker
@@ -185,3 +186,19 @@ def test_what_an_eyewash_gives_is_told_litres_first_in_a_metric_job():
     assert data(ANN, units="metric")["phrases"][word] == "gives a minute, 1.5 L (0.4 gal) or more"
     assert data(ANN, language="es")["phrases"][word] == "da por minuto, 0.4 gal (1.5 L) o más"
     assert data(ANN)["phrases"] == {}
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_first_aid_and_its_numbers_are_not_parted_and_long_names_keep_to_their_rows(language):
+    """With five at work first aid began at the foot of one page and ended on the next; a name of
+    two lines stood over the line above it."""
+    who = [replace(ANN, id=f"w{n}", name=f"Bartholomew Featherstone {n} of the Lower Meadow")
+           for n in range(5)]  # fmt: skip
+    found = ground(*who, language=language, emergency=TOLD)
+    content = people_pdf(found, Day(found))
+    first, last = {"en": ("First aid", "Everybody else"),
+                   "es": ("Primeros auxilios", "Los demás")}[language]  # fmt: skip
+    (page,) = [one for one in pages_of(content) if first in one]
+    assert last in page
+    assert "555 0142" in page
+    assert overlapping(content) == []

@@ -8,6 +8,7 @@ from tests.job.acid_day.waste_house import STAIN, asked, ground
 from tests.job.story.entries import Log
 
 from farwall.facts.contents import Content
+from farwall.facts.firm import Firm
 from farwall.facts.job import Wishes
 from farwall.facts.workers import Emergency
 from farwall.job.acid_day.ground import Ground
@@ -45,6 +46,17 @@ def test_two_pages_with_range_and_room_for_an_answer():
     assert "Where the water went" in second
     assert "Never into a storm drain" in second
     assert "manifest no." in second
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_who_asks_is_written_where_the_firm_was_told_and_has_a_line_where_not(language):
+    told = ground(wishes=Wishes(language=language))
+    firm = Firm("The Office of Floors", phone="555 0142", email="a@b.example", contact="Ana Poole")
+    known = Ground(replace(told.job, firm=firm), told.plan)
+    first = texts(known)[0]
+    assert "Ana Poole, The Office of Floors" in first
+    assert "555 0142, a@b.example" in first
+    assert len(texts(known)) == len(texts(told)) == 2
 
 
 def test_metals_stand_as_reckoned():

@@ -13,6 +13,7 @@ from tests.job.office.billing.worked import PRICED, ground
 
 from farwall.errors import Refused
 from farwall.facts.firm import Address, Firm, Party
+from farwall.facts.prices import Tax
 from farwall.papers.office import invoice as invoice_paper
 from farwall.papers.office.bundles import lacking, office_files
 from farwall.papers.office.change_order import change_order
@@ -52,6 +53,36 @@ def test_the_final_invoice_says_what_is_to_pay(tmp_path):
                  "Change order 1: move the drain", "Sales tax, 8.25 % of 6,635.15"):  # fmt: skip
         assert told in text, told
     assert "draft" not in text
+
+
+ON_MATERIALS = (Tax("sales tax", 8.25, on="materials"),)
+
+
+@pdftotext
+@pytest.mark.parametrize(
+    ("language", "words"),
+    [
+        ("en", ("Where 0 % stands no tax was told", "(6.5 h at 50.00 an hour)",
+                "(materials 40.10", "Allowance: we came late",
+                "Paid on Tuesday, June 2, 2026:", "of Thursday, May 21, 2026 is contained")),
+        ("es", ("Donde dice 0 % no se dijo", "(6.5 h a 50.00 la hora)",
+                "(materiales 40.10", "Descuento: we came late",
+                "Pagado el martes 2 de junio de 2026:", "del jueves 21 de mayo de 2026 está")),
+    ],
+)  # fmt: skip
+def test_where_materials_alone_are_taxed_each_line_says_what_it_holds(tmp_path, language, words):
+    """Before, both lines of an order said the same, and the paper denied the tax it reckoned."""
+    final = ("invoiced", "06-13", {"number": "22", "part": "final", "allowance": "20.00",
+                                   "why": "we came late"})  # fmt: skip
+    made = papers(DEPOSIT, PAID, CHANGE, OVER, final, taxes=ON_MATERIALS, language=language)
+    text = " ".join(
+        text_of(office_files(made, ("invoice",))["invoice.pdf"], tmp_path).split()
+    ).replace("\u00a0", " ")
+    for one in words:
+        assert one in text, one
+    assert "8.25 %" in text
+    assert "none is reckoned here" not in text
+    assert lacking(made, ("invoice",))["invoice.xml"][0].what.endswith("a part of the lines.")
 
 
 @pdftotext
@@ -122,6 +153,16 @@ def test_a_change_order_is_a_page_each_or_one_blank(tmp_path):
     blank = text_of(paper_pdf(change_order(papers()), papers()), tmp_path)
     assert blank.count("\f") == 1
     assert "An hour of one person is 50.00 USD" in blank
+
+
+@pdftotext
+def test_a_change_order_bears_the_whole_address_of_who_pays(tmp_path):
+    made = papers(CHANGE)
+    buyer = Party("R. Invented", Address(("1 Elm", "Floor 2"), "Norfield", "OK", "73000"))
+    made = PaperGround(replace(made.ground, job=replace(made.job, customer=buyer)))
+    text = text_of(paper_pdf(change_order(made), made), tmp_path)
+    for line in ("R. Invented", "1 Elm", "Floor 2", "Norfield OK 73000"):
+        assert line in text, line
 
 
 def test_the_same_bytes_from_the_same_facts():

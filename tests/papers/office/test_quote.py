@@ -154,6 +154,26 @@ def test_the_firms_sheet_has_every_cost_with_its_ends_and_its_rank(planned):
         assert low <= likely <= high
 
 
+def figures(cells):
+    return [Decimal(cell.text.replace(",", "").replace("−", "-")) for cell in cells]
+
+
+def test_what_stands_on_the_firms_sheet_adds_up_as_it_stands(planned):
+    """Twenty rounded costs came to two dollars more than the sum below them."""
+    for rates in (Rates(), RATES, replace(RATES, least="90000")):
+        here = ground(planned, rates=rates)
+        costs, *_ = rows(price_sheet(here))
+        *parts, whole = figures([row[4] for row in costs.rows])
+        assert sum(parts) == whole
+        total = costs.rows[-1][2].text.removesuffix(" h")
+        offers = next(one for one in rows(price_sheet(here)) if one.heads[-1] == "Loses")
+        assert total in {row[3].text for row in offers.rows}
+        added = next(one for one in rows(price_sheet(here)) if one.rows[0][0] == "cost, likely")
+        *parts, price = figures([row[3] for row in added.rows])
+        assert parts[0] == whole
+        assert sum(parts) == price
+
+
 def test_the_firms_sheet_says_that_it_is_not_to_be_handed_out(planned):
     assert any("Not to be handed out" in one for one in texts(price_sheet(ground(planned))))
 

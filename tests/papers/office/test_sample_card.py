@@ -136,7 +136,7 @@ def test_the_standard_is_the_sample_that_was_signed():
     paper = sample_card(ground(samples=(*LADDER, Sample("Q", coat="first", verdict="right"))))
     pairs = dict(next(one for one in paper.blocks[::-1] if isinstance(one, Facts)).pairs)
     told = {name: value.text for name, value in pairs.items()}
-    assert told == {"The standard is sample": "P2", "Signed by": "Ann Field, 2026-04-20"}
+    assert told == {"The standard is sample": "P2", "Signed by": "Ann Field, Apr 20, 2026"}
 
 
 def test_of_many_samples_the_signed_and_the_right_keep_their_column():

@@ -34,6 +34,21 @@ def test_the_first_coat_falls_on_the_day_of_the_plan():
     assert next(row[0] for row in back.rows) == "trades, owner, pets"
 
 
+def test_its_coats_begin_at_the_hours_of_the_run_sheet():
+    """To the quarter of an hour; the first at the first stroke that the run sheet's head tells."""
+    made = ground(units="metric")
+    rows = [plain(row) for row in rows_of(schedule(made))[0].rows]
+    coats = [row for row in rows if row[2].startswith("coat ")]
+    start = datetime.fromisoformat(made.plan.starts_at)
+    assert len(coats) == 2
+    for row, coat in zip(coats, ("first", "second"), strict=True):
+        at = min(one.start_min for one in made.plan.fields if one.coat == coat)
+        by_plan = start + timedelta(minutes=at if coat != "first" else 0)
+        hour, minute = map(int, row[1].split(" to ")[0].split(":"))
+        off = by_plan - by_plan.replace(hour=hour, minute=minute)
+        assert timedelta(0) <= off < timedelta(minutes=15), (row, by_plan)
+
+
 def test_the_firms_calendar_wins_where_the_house_stands_in_it():
     facts = ground().job
     document = plan_days([facts], Ask(begins=__import__("datetime").date(2026, 6, 8))).document
@@ -72,7 +87,7 @@ def test_without_a_day_days_are_counted():
 
 def test_days_are_said_in_the_papers_language():
     assert "jue 14 may" in list(own_texts(schedule(ground(language="es"))))
-    assert any("14:45 to 16:00" in one for one in own_texts(schedule(ground(units="metric"))))
+    assert any("8:00 to 9:15" in one for one in own_texts(schedule(ground(units="metric"))))
 
 
 def test_a_forecast_tells_the_days_of_the_house_as_it_tells_its_plan():

@@ -40,3 +40,10 @@ def test_a_coat_of_sealer_needs_no_lot_and_may_carry_one():
     assert next(one.what for one in sealed.may if one.key == "lot") == next(
         one.what for one in WORDS["mixed"].may if one.key == "lot"
     )
+
+
+@pytest.mark.parametrize(("language", "words"), [("en", "8 Oct, 8:50"), ("es", "8 oct, 8:50")])
+def test_a_coat_of_another_day_bears_its_date(language, words):
+    """A floor is sealed a week after it was stained: *Tue 9:30 am* said neither which Tuesday."""
+    _, rows = rows_of(units="metric", language=language)
+    assert rows[0]["when"].endswith(words)

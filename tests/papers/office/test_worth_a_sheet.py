@@ -3,7 +3,17 @@
 import pypdfium2
 from tests.papers.office.grounds import ground
 
-from farwall.papers.office.blocks import Blanks, Head, Own, Page, Paper, Picture, Rows, Words
+from farwall.papers.office.blocks import (
+    Blanks,
+    Head,
+    Own,
+    Page,
+    Paper,
+    Picture,
+    Rows,
+    Sign,
+    Words,
+)
 from farwall.papers.office.setting import paper_pdf
 
 GROUND = ground()
@@ -78,3 +88,44 @@ def test_a_picture_gives_way_where_closer_lines_are_not_enough_unless_it_is_neve
 
     most = told(fixed, table(60))[0].count("line ")
     assert fit(scaled) > fit(fixed) > 0
+
+
+def breaks(*blocks):
+    """The pages of a paper that goes over the first by more than closer lines can save."""
+    return told(*blocks, table(30))
+
+
+def test_a_few_rows_are_not_parted():
+    """Of four lines of *What is added* one once stood on the page before."""
+    most = rows_of_a_page()
+    few = Rows(("head of it", "much"), tuple((Own(f"few {n}"), Own("1")) for n in range(4)), (2, 1))
+    for less in range(1, 7):
+        pages = breaks(table(most - less), few)
+        assert [page.count("few ") for page in pages if "few " in page] == [4], less
+
+
+def test_a_sum_begins_no_page():
+    """Twelve rooms stood on one page, and *In all* on the next."""
+    most = rows_of_a_page()
+    for more in range(3):
+        rows = tuple((Own(f"line {n}"), Own("1")) for n in range(most - 1 + more))
+        summed = Rows(("what", "how much"), (*rows, (Own("In all"), Own("9"))), (2, 1),
+                      strong_last=True)  # fmt: skip
+        pages = breaks(summed)
+        (page,) = [one for one in pages if "In all" in one]
+        assert f"line {most - 2 + more}" in page, more
+
+
+def test_what_is_signed_stands_with_the_signature():
+    """The last page of the scope once held two lines and a place to sign."""
+    most = rows_of_a_page()
+    signed = (Head("What you sign"), Words("First clause."), Words("Second clause."),
+              Sign(("owner", "date"), "Read and agreed:"))  # fmt: skip
+    for less in range(2, 10):
+        (page,) = [one for one in breaks(table(most - less), *signed) if "agreed" in one]
+        assert "What you sign" in page, less
+        assert "owner" in page
+    bare = (Blanks(("found on the visit",), columns=1, lines=2), Sign(("owner", "date")))
+    for less in range(2, 10):
+        (page,) = [one for one in breaks(table(most - less), *bare) if "owner" in one]
+        assert "found on" in page, less

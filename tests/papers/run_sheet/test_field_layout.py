@@ -66,3 +66,23 @@ def test_what_is_said_to_fit_leaves_nothing_over(points, why, marks, remedies_pt
 @pytest.mark.parametrize("field", PLAN.fields, ids=lambda field: field.id)
 def test_every_field_of_the_small_house_has_large_figures(field):
     assert laid(WORDS, field=field).large
+
+
+def test_so_many_bands_that_the_map_would_be_an_inch_high_go_to_the_next_page_too():
+    """48 bands of two sprayers once left it 100 pt: no letter or number on it could be read."""
+    many = many_bands().fields[0]
+    many = replace(many, bands=(*many.bands, *many.bands)[:48])
+    layout = laid(replace(WORDS, points=(SHORT,) * 7), many_bands(), many)
+    assert len(many.bands) == 48
+    assert (layout.bands_apart, layout.ticks_apart) == (True, True)
+    assert layout.map_height > 170
+    assert layout.left_pt >= 0
+    assert not laid(WORDS).bands_apart
+
+
+@pytest.mark.parametrize(("remedies_pt", "apart"), [(80.0, False), (400.0, True)])
+def test_where_remedies_fill_the_page_of_a_no_its_map_stands_on_the_next(remedies_pt, apart):
+    stop = ("NOT AS IT STANDS", "Only with a helper who swaps full tanks.")
+    layout = laid(replace(WORDS, stop=stop, ticks=(), why=(), remedies_pt=remedies_pt))
+    assert layout.ticks_apart == apart
+    assert layout.map_height > 170

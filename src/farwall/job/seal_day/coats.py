@@ -130,7 +130,13 @@ def _facts(ground: JobGround, lasting: SealLasting, coat: SettledCoat) -> CoatFa
     crew = ground.settled.job.crew
     lives = lives_on(ground.world, lasting, coat)
     return CoatFacts(
-        coat.id, coat.l_per_m2, crew.helper, ground.settled.tools, lives, sprayers=crew.sprayers
+        coat.id,
+        coat.l_per_m2,
+        crew.helper,
+        ground.settled.tools,
+        lives,
+        sprayers=crew.sprayers,
+        us=ground.settled.job.wishes.units == "us",
     )
 
 

@@ -50,7 +50,8 @@ def waste_page_pdf(ground: Ground, part: Waste, *, screens: str = "") -> bytes:
     rooms = {word for room in job.floor.rooms for word in (room.id, room.label)}
     stains = own_stain_words(job.stains)
     name = job.name or job.id or "The job"
-    with speaking(job.wishes.language, rooms | stains | {name}):
+    own = rooms | stains | {name, _told(job.firm.contact, job.firm.name)}
+    with speaking(job.wishes.language, own):
         data = in_language(page_words(ground, part), job.wishes.units)
     data |= {"qr": square(screens, "acid/waste"), "screen": "acid/waste"}
     pdf = typst.compile(
@@ -84,6 +85,8 @@ def page_words(ground: Ground, part: Waste) -> dict[str, Any]:
         "asks": list(words.ASKS),
         "no_yes": words.NO_YES,
         "address": plain(job.emergency.address),
+        "firm": _told(job.firm.contact, job.firm.name),
+        "reach": _told(job.firm.phone, job.firm.email),
         "log_under": words.LOG_UNDER,
         "log_never": words.LOG_NEVER,
         "log_clear": words.LOG_CLEAR,
@@ -91,6 +94,10 @@ def page_words(ground: Ground, part: Waste) -> dict[str, Any]:
         "log": (rows := log_rows(ground, part, rows=_ROWS)),
         "log_fits": len(rows) <= _ROWS and all(len(cell) <= _SHORT for row in rows for cell in row),
     }
+
+
+def _told(*words: str) -> str:
+    return plain(", ".join(one for one in words if one.strip()))
 
 
 def _work(ground: Ground, part: Waste, units: Units) -> str:

@@ -72,7 +72,9 @@ def _parties(invoice: Invoice) -> Iterator[Mistake]:
 def _taxes(invoice: Invoice) -> Iterator[Mistake]:
     kinds = {one.kind for one in invoice.taxes}
     if any(not one.told for one in invoice.taxes):  # BR-CO-04
-        yield Mistake("prices.taxes", "no tax is told.", _PLAIN_NONE)
+        none = not any(one.told for one in invoice.taxes)
+        said = "no tax is told." if none else "no tax is told for a part of the lines."
+        yield Mistake("prices.taxes", said, _PLAIN_NONE)
         return
     if "not subject" in kinds and len(kinds) > 1:  # BR-O-11
         said = "what is not subject to tax cannot stand beside what is."

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 from farwall.job.office.masking import Masked, masked_of
 from farwall.job.office.masking.rules import STAGES
 from farwall.papers.masking.drawing import masking_svg
@@ -28,6 +30,8 @@ _WIDE_PT, _TALLEST_PT, _LOWEST_PT = 532.0, 400.0, 250.0
 _FOR_BOTH_PT, _ROW_PT = 600.0, 16.7
 """What drawing and rows share of the first page; a row of the table."""
 
+_LEAST_M = 0.05
+"""What is masked of things is told from here on: less is no foot and no tenth of a metre."""
 _MEASURES = "In each room: the height of its film, then the length that is masked."
 _RANKS = (
     "Lengths are measured on the plan. Heights, laps and loss are common practice, without a "
@@ -78,6 +82,10 @@ def _rooms(masked: Masked, units: Units) -> Rows:
         )
         for one in masked.rooms
     ]  # fmt: skip
+    things_m = masked.wall_m - math.fsum(one.wall_m for one in masked.rooms)
+    if things_m > _LEAST_M:
+        what = "things listed below"
+        rows.append((what, Own(""), Own(run(things_m, units)), Own(""), Own("")))
     rows.append(
         ("In all", Own(""), Own(run(masked.wall_m, units)), Own(str(masked.jambs)), _dams(masked))
     )

@@ -23,6 +23,7 @@ from farwall.papers.office.blocks import (
 )
 from farwall.papers.office.ground import PaperGround
 from farwall.papers.office.money_words import day, money
+from farwall.papers.office.setting import address_lines
 from farwall.papers.wall_clock import Units
 
 BINDS = (
@@ -55,7 +56,7 @@ def change_order(ground: PaperGround) -> Paper:
 
 def _to(ground: PaperGround) -> tuple[str, ...]:
     customer = ground.job.customer
-    return tuple(one for one in (customer.name, *customer.address.lines[:1]) if one.strip())
+    return tuple(one for one in (customer.name, *address_lines(customer.address)) if one.strip())
 
 
 def _filled(one: ChangeSaid, before: Decimal, owed: Owed, units: Units) -> Iterator[Block]:

@@ -40,6 +40,14 @@ def short_day(day: date, language: Language) -> str:
     return f"{name[:3]} {day.day} {month[:3]}"
 
 
+def dated(day: date, units: Units, language: Language) -> str:
+    """`May 14, 2026`, `14 May 2026`, `14 may 2026`: for what lies weeks away."""
+    month = _MONTHS[language][day.month - 1][:3]
+    if language == "en" and units == "us":
+        return f"{month} {day.day}, {day.year}"
+    return f"{day.day} {month} {day.year}"
+
+
 def short_moment(at: datetime, units: Units, language: Language) -> str:
     """`Thu 14 May, 2:15 pm`."""
     return f"{short_day(at.date(), language)}, {time_words(at, units)}"

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from farwall.job.story.noun import Happened
 from farwall.papers.office.blocks import Own, Text
+from farwall.papers.office.days_said import dated
 from farwall.papers.office.ground import PaperGround
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import volume
@@ -22,7 +23,7 @@ def entered(ground: PaperGround, *words: str) -> tuple[Happened, ...]:
 def when(ground: PaperGround, one: Happened) -> Text:
     """By the clock of the plan, with the day where it is another; weeks later the date alone."""
     if abs(one.at_min) > _WEEK_MIN:
-        return Own(ground.clock.at(one.at_min).date().isoformat())
+        return Own(dated(ground.clock.at(one.at_min).date(), ground.units, ground.language))
     return Own(ground.clock.time(one.at_min))
 
 

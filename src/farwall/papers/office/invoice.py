@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from dataclasses import replace
 
@@ -15,12 +16,14 @@ from farwall.papers.office.setting import address_lines, own_names
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import names_in
 from farwall.phrasebook import speaking, told
-from farwall.price.invoice import Invoice, TaxOf, as_note
+from farwall.price.invoice import Extra, Invoice, TaxOf, as_note
 
 _TITLES = {
     "deposit": "Deposit invoice", "progress": "Progress invoice", "final": "Invoice",
     "credit": "Credit note",
 }  # fmt: skip
+_OF_DAY = re.compile(r"(?<= of )[\d-]{10}(?= is contained)|(?<=^Paid on )[\d-]{10}(?=:)")
+"""The day in a note of ours, as the data have it; on paper it stands as all days do."""
 _NO_TAX = {"exempt": "Exempt from tax", "reverse charge": "Reverse charge",
            "not subject": "Not subject to tax"}  # fmt: skip
 
@@ -39,7 +42,7 @@ def invoice(ground: PaperGround) -> Paper:
         screen="price/due",
         blocks=(
             *_draft(made), *_unagreed(ground), *_facts(made, ground.units), _lines(made),
-            _sums(made), *_payment(made), *_notes(made),
+            _sums(made), *_payment(made), *_notes(made, ground.units),
         ),
     )  # fmt: skip
 
@@ -116,7 +119,7 @@ def _lines(made: Invoice) -> Rows:
     for extra in made.extras:
         tax = (_rate(extra.tax),) if several else ()
         net = extra.amount if extra.charge else -extra.amount
-        rows.append((Own(extra.why), Own(""), *tax, money(net)))
+        rows.append((_extra(extra), Own(""), *tax, money(net)))
     heads: tuple[Text, ...] = ("Work", "How much", *(("Tax",) if several else ()))
     return Rows(
         (*heads, f"Amount, {made.currency}"), tuple(rows),
@@ -127,6 +130,12 @@ def _lines(made: Invoice) -> Rows:
 def told_line(what: str, words: str) -> str:
     """What a line is for, with what is said of it."""
     return f"{what} ({words})" if words else what
+
+
+def _extra(extra: Extra) -> str:
+    """What is taken off the whole or put on it, and why where that was told."""
+    what = "Charge" if extra.charge else "Allowance"
+    return what if extra.why in {"", "Allowance", "Charge"} else f"{what}: {extra.why}"
 
 
 def _rate(tax: TaxOf) -> Text:
@@ -171,15 +180,17 @@ def _payment(made: Invoice) -> Iterator[Block]:
         yield Facts(tuple(pairs))
 
 
-def _notes(made: Invoice) -> Iterator[Block]:
+def _notes(made: Invoice, units: Units) -> Iterator[Block]:
     for one in made.notes:
-        yield Words(one, "soft")
+        yield Words(_OF_DAY.sub(lambda found: day(found[0], units), one), "soft")
     for tax in made.taxes:
         if tax.kind in _NO_TAX and tax.told:
             reason = tax.reason.strip()
             yield Words(f"{_NO_TAX[tax.kind]}: {reason}" if reason else _NO_TAX[tax.kind], "soft")
-    if not all(tax.told for tax in made.taxes):
+    if not any(tax.told for tax in made.taxes):
         yield Words("No tax was told: none is reckoned here.", "soft")
+    elif not all(tax.told for tax in made.taxes):
+        yield Words("Where 0 % stands no tax was told: none is reckoned there.", "soft")
 
 
 def _spoken(made: Invoice) -> Invoice:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
+from collections.abc import Iterator
 from decimal import Decimal
 
 from farwall.facts.closed import ClosedJob, TaskName
@@ -158,7 +159,10 @@ def _share(ground: PaperGround, used_l: float | None, used_m2: float, coat: str)
 
 def _rinses(ground: PaperGround, closed: ClosedJob | None) -> tuple[Block, ...]:
     rounds = sorted(one.rounds for one in closed.rinsed) if closed is not None else []
-    told_of = Own(f"{rounds[0]} – {rounds[-1]}") if rounds else Own("____")
+    told_of = Own("____")
+    if rounds:
+        least, most = rounds[0], rounds[-1]
+        told_of = Own(f"{least}" if least == most else f"{least} – {most}")
     wished = ground.job.washing.rinses
     return (
         Head("Rinses until the rag was clean, by room"),
@@ -180,6 +184,20 @@ def _h(hours: float | None) -> Text:
     return Own("" if hours is None else f"{hours:.1f}")
 
 
+def _asked(ground: PaperGround, asked: str) -> Iterator[tuple[Text, Text]]:
+    """What was agreed and what came in, as the log has them; else what was asked, and a line."""
+    owed = ground.office.owed
+    if owed.agreed_by:
+        yield ("price agreed, no tax", Own(f"{grouped(owed.agreed)} {owed.currency}"))
+        if owed.without_tax != owed.agreed:
+            yield ("with all changes", Own(f"{grouped(owed.without_tax)} {owed.currency}"))
+    else:
+        yield ("price asked", Own(f"{grouped(asked)} {owed.currency}" if asked else "________"))
+    paid = Decimal(owed.paid or "0")
+    yield ("paid so far, with tax" if paid else "price paid",
+           Own(f"{grouped(paid)} {owed.currency}" if paid else "________"))  # fmt: skip
+
+
 def _money(ground: PaperGround, closed: ClosedJob | None) -> tuple[Block, ...]:
     """What was reckoned, and labour again by the hours that it took."""
     priced = ground.office.priced
@@ -192,8 +210,7 @@ def _money(ground: PaperGround, closed: ClosedJob | None) -> tuple[Block, ...]:
     rate = ground.job.prices.rates.labour_per_h
     pairs: list[tuple[Text, Text]] = [
         ("cost as reckoned", Own(f"{grouped(priced.cost)} {priced.currency}")),
-        ("price asked", Own(f"{grouped(asked)} {priced.currency}" if asked else "________")),
-        ("price paid", Own("________")),
+        *_asked(ground, asked),
     ]
     if rate is not None and took:
         cost = rounded(amount(rate) * Decimal(str(round(took, 2))))

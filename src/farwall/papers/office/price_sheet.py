@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from decimal import Decimal
 
 from farwall.floor.short_labels import together
 from farwall.job.office.priced import KeptGear, OfferPriced, Priced, RoomMoney
 from farwall.papers.office.blocks import Block, Head, Own, Paper, Rows, Text, Words
 from farwall.papers.office.figures import money_said
 from farwall.papers.office.ground import PaperGround
+from farwall.papers.office.money_words import money
 from farwall.papers.words import area
-from farwall.price.money import figure_said, whole_said
+from farwall.price.money import added, amount, figure_said, rounded, whole_said
+from farwall.price.totals import whole_parts
 
 
 def price_sheet(ground: PaperGround) -> Paper:
@@ -30,9 +33,9 @@ def _blocks(ground: PaperGround, found: Priced) -> Iterator[Block]:
         yield Words(warning)
     yield Head("Cost")
     yield _costs(ground, found)
-    yield from _gear(ground, found)
     yield Head("What is added")
     yield _added(found)
+    yield from _gear(ground, found)
     yield Head("Offers")
     yield _offers(found.offers, found.currency)
     yield Head("What drives the spread, and what would narrow it")
@@ -65,13 +68,16 @@ def _in_short(found: Priced) -> str:
 def _costs(ground: PaperGround, found: Priced) -> Rows:
     hours = {one.task: one for one in ground.office.hours.tasks}
     rows: list[tuple[Text, ...]] = []
-    for one in found.costs:
+    # Whole, and yet their sum is the sum that stands below them.
+    likely = whole_parts([amount(one.likely) for one in found.costs], amount(found.cost))
+    for one, whole in zip(found.costs, likely, strict=True):
         task = hours.get(one.what)
         rows.append((
             one.what, one.rank, Own(f"{task.likely_h:.1f} h" if task else ""),
-            Own(whole_said(one.low)), Own(whole_said(one.likely)), Own(whole_said(one.high)),
+            Own(whole_said(str(min(amount(one.low), whole)))), Own(whole_said(str(whole))),
+            Own(whole_said(str(max(amount(one.high), whole)))),
         ))  # fmt: skip
-    total = Own(f"{ground.office.hours.likely_h:.0f} h")
+    total = Own(f"{ground.office.hours.likely_h:.1f} h")
     rows.append((
         "In all, four jobs in five", "", total, Own(whole_said(found.cost_low)),
         Own(whole_said(found.cost)), Own(whole_said(found.cost_high)),
@@ -101,7 +107,7 @@ def _gear(ground: PaperGround, found: Priced) -> Iterator[Block]:
             one.rank,
             Own(_jobs(one)),
             Own(figure_said(one.cost)),
-            Own(figure_said(one.share)),
+            money(one.share),
         )
         for one in found.gear
     ]
@@ -122,17 +128,24 @@ def _jobs(one: KeptGear) -> str:
 
 
 def _added(found: Priced) -> Rows:
-    rows: list[tuple[Text, ...]] = [
+    """From cost to price: the rows add up to the figure below them."""
+    rows: list[tuple[Text, ...]] = [("cost, likely", "", "", Own(whole_said(found.cost)))]
+    rows += [
         (
             one.what, one.rank, Own(f"{one.percent} %") if one.percent else "as the draws say",
             Own(whole_said(one.amount)),
         )
         for one in found.added
     ]  # fmt: skip
+    told = [found.cost, *(one.amount for one in found.added)]
+    off = amount(found.price) - added(rounded(amount(one), Decimal(1)) for one in told)
+    if off:
+        what = "up to the least job" if found.least_job else "rounding"
+        rows.append((what, "", "", Own(whole_said(str(off)))))
     name = "To ask: the least job" if found.least_job else "To ask"
     rows.append((name, "", "", Own(figure_said(found.price))))
     return Rows(
-        ("On top of cost", "Rests on", "Of cost", Own(found.currency)), tuple(rows),
+        ("What", "Rests on", "Of cost", Own(found.currency)), tuple(rows),
         widths=(3.2, 2, 2.2, 1.4), right=(2, 3), strong_last=True,
     )  # fmt: skip
 
@@ -144,7 +157,7 @@ def _offers(offers: tuple[OfferPriced, ...], currency: str) -> Rows:
             (
                 Own(one.name) if one.own else one.name, Own(figure_said(one.price)),
                 Own(f"{whole_said(one.cost_low)} – {whole_said(one.cost_high)}"),
-                Own(f"{one.hours_h:.0f}"), Own(f"{one.days[1]} ({one.days[0]} – {one.days[2]})"),
+                Own(f"{one.hours_h:.1f}"), Own(f"{one.days[1]} ({one.days[0]} – {one.days[2]})"),
                 Own(f"{one.loss_percent:.0f} %"),
             )
             for one in offers

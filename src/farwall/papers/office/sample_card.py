@@ -8,6 +8,7 @@ never compared with each other. Common practice, no source.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import date
 
 from farwall.facts.job import Coat, Job, Stain
 from farwall.facts.samples import Sample
@@ -26,6 +27,7 @@ from farwall.papers.office.blocks import (
     Ticks,
     Words,
 )
+from farwall.papers.office.days_said import dated
 from farwall.papers.office.fill_in import EMPTY
 from farwall.papers.office.ground import PaperGround
 from farwall.papers.office.sample_looks import looks_drawn
@@ -67,7 +69,7 @@ def sample_card(ground: PaperGround) -> Paper:
         title="Sample card",
         under="What was tried on this slab, and which of it is the standard",
         screen="samples",
-        blocks=(*blocks, *_approval(samples)),
+        blocks=(*blocks, *_approval(samples, ground)),
     )
 
 
@@ -223,14 +225,22 @@ def _warm(value_c: float | None, units: Units) -> str:
     return f"{f_from_c(value_c):.0f} °F" if units == "us" else f"{value_c:.1f} °C"
 
 
-def _approval(samples: Sequence[Sample]) -> tuple[Block, ...]:
+def _day(text: str, ground: PaperGround) -> str:
+    """A day as papers write it; what is no day in ISO 8601 as it was told."""
+    try:
+        return dated(date.fromisoformat(text), ground.units, ground.language)
+    except ValueError:
+        return text
+
+
+def _approval(samples: Sequence[Sample], ground: PaperGround) -> tuple[Block, ...]:
     signed = sorted((one for one in samples if one.approved_by), key=lambda one: one.approved_on)
     right = [one.id for one in samples if one.verdict == "right"]
     # Of several that came out right the pen says which.
     chosen = signed[-1].id if signed else right[0] if len(right) == 1 else ""
     pairs: list[tuple[Text, Text]] = [("The standard is sample", _line(chosen))]
     if signed:
-        by = ", ".join(filter(None, (signed[-1].approved_by, signed[-1].approved_on)))
+        by = ", ".join(filter(None, (signed[-1].approved_by, _day(signed[-1].approved_on, ground))))
         pairs.append(("Signed by", Own(by)))
     return (
         Head("Approval"),

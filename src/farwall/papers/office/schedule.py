@@ -7,12 +7,13 @@ same document as the calendar's own page, told for the builder and in the langua
 from __future__ import annotations
 
 from collections.abc import Mapping
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 from typing import Any
 
 from farwall.air.foretold import Foretold
 from farwall.air.sealers import limits_of
 from farwall.air.weather import Forecast
+from farwall.facts.plan import Plan
 from farwall.job.house_days import HouseDays, house_days
 from farwall.papers.days_words import time_words
 from farwall.papers.office.blocks import (
@@ -30,6 +31,7 @@ from farwall.papers.office.blocks import (
 from farwall.papers.office.days_said import short_day
 from farwall.papers.office.fill_in import EMPTY
 from farwall.papers.office.ground import PaperGround
+from farwall.papers.run_sheet.names import coat_ids
 from farwall.phrasebook import told
 
 DONE_BEFORE = (
@@ -58,13 +60,24 @@ def schedule(ground: PaperGround) -> Paper:
     days = house_days(
         ground.job, calendar=ground.calendar,
         weather=Foretold(weather) if isinstance(weather, Forecast) else weather,
-        lessons=ground.ground.lessons,
+        lessons=ground.ground.lessons, coats_from=_coats_from(ground.plan),
     )  # fmt: skip
     return Paper(
         title="Schedule",
         letterhead=True,
         blocks=_blocks(days, ground) if days.house else _none(days),
     )
+
+
+def _coats_from(plan: Plan) -> tuple[datetime, ...]:
+    """When each coat begins by the run sheet; nothing where one has no field that can be begun."""
+    start = datetime.fromisoformat(plan.starts_at)
+    begun = [
+        min((one.start_min for one in plan.fields if one.coat == coat and one.bands), default=None)
+        for coat in coat_ids(plan)
+    ]
+    known = [start + timedelta(minutes=at) for at in begun if at is not None]
+    return (start, *known[1:]) if len(known) == len(begun) else ()
 
 
 def _none(days: HouseDays) -> tuple[Block, ...]:

@@ -28,6 +28,7 @@ from farwall.papers.office.blocks import (
     Ticks,
     Words,
 )
+from farwall.papers.office.days_said import short_moment
 from farwall.papers.office.entered import BLANK, degrees, entered, figure, kelvin, litres, room_of
 from farwall.papers.office.ground import PaperGround
 from farwall.phrasebook import told
@@ -135,11 +136,20 @@ def air_of(ground: PaperGround, one: Happened, *, room: str = "") -> CoatAir:
     return coat_air(story.readings if story is not None else (), one, room=room)
 
 
+def _day_and_hour(ground: PaperGround, one: Happened) -> Text:
+    """`Mon 24 May, 9:30 am`: a floor is sealed a week after it was stained, on the same weekday."""
+    clock = ground.clock
+    at = clock.at(one.at_min)
+    if not clock.day_told or at.date() == clock.starts_at.date():
+        return Own(clock.time(one.at_min))
+    return Own(short_moment(at, ground.units, ground.language))
+
+
 def _row(ground: PaperGround, one: Happened) -> tuple[Text, ...]:
     units, air = ground.units, air_of(ground, one)
     rh = air.rh_percent
     return (
-        figure(one, "round"), room_of(ground, one.text("room")), Own(ground.clock.time(one.at_min)),
+        figure(one, "round"), room_of(ground, one.text("room")), _day_and_hour(ground, one),
         degrees(air.slab_c, units), degrees(air.air_c, units),
         BLANK if rh is None else Own(f"{rh:.0f} %"), degrees(air.dew_c, units),
         kelvin(air.margin_k, units), litres(one.number("litres"), units), sealer_lot(one),

@@ -52,7 +52,7 @@ def wash_record(ground: PaperGround) -> Paper:
             ),
             Head("Neutralised, scrubbed, rinsed"),
             Rows(
-                _DONE, tuple(_did(ground, one) for one in done), (1.1, 1.8, 1.6, 1.6, 1.0, 1.3),
+                _DONE, tuple(_did(ground, one) for one in done), (1.35, 1.75, 1.4, 1.6, 1.0, 1.3),
                 blank=max(_LINES - len(done) - len(rinses.areas) // 4, 3), pen="ruled",
             ),
             Blanks(("rag photographs, where kept", "passed by", "date"), columns=3),

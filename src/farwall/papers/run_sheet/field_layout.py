@@ -26,7 +26,7 @@ _SMALL_LINE_PT, _SMALL_BLOCK_PT = 11.6, 11.4
 _BIG_ROW_PT, _ROW_PT, _TABLE_HEAD_PT = 18.8, 13.9, 16.0
 _HEAD_PT, _TITLE_LINE_PT = 62.0, 29.0
 _STOP_PT, _HEAD_LINE_PT = 62.0, 19.5
-_LEAST_MAP_PT, _MOST_MAP_SHARE, _MOST_MAP_ABOVE = 100.0, 0.5, 0.45
+_LEAST_MAP_PT, _MOST_MAP_SHARE, _MOST_MAP_ABOVE, _MOST_MAP_ALONE = 100.0, 0.5, 0.45, 0.6
 _SMALL_MAP_PT = 170.0
 _MAP_KEPT = 0.85
 _MOST_BESIDE = 22
@@ -52,7 +52,10 @@ class FieldLayout:
     large: bool = True
     points_beside: bool = True
     ticks_apart: bool = False
-    """Whether ticks and reasons stand on a page of their own, for the map's sake."""
+    """Whether ticks and reasons stand on a page of their own, for the map's sake. Where the field
+    can not be sprayed as it stands: whether the map does, for its remedies fill the first."""
+    bands_apart: bool = False
+    """Whether the bands stand there too, so many are they."""
     left_pt: float = 0.0
     """Height that the estimate leaves free at the foot of the page; below zero what goes over."""
 
@@ -100,7 +103,22 @@ def field_layout(
     apart = _best_layout(plan, field, bare, size=size, grounds=grounds)
     scales = _scales(plan, field, (best, apart), grounds)
     gains = apart.left_pt >= 0 and scales[1] > _WORTH_A_PAGE * scales[0]
-    return replace(apart, ticks_apart=True) if gains else best
+    best = replace(apart, ticks_apart=True) if gains else best
+    if best.left_pt >= 0 and best.map_height >= _SMALL_MAP_PT:
+        return best
+    alone = _map_alone(bare, size)
+    scales = _scales(plan, field, (best, alone), grounds)
+    return alone if scales[1] > _WORTH_A_PAGE * scales[0] else best
+
+
+def _map_alone(words: FieldWords, size: PaperSize) -> FieldLayout:
+    """The map above its points alone: so many bands that even by themselves they leave it small."""
+    free = _free(words, size) - _points(words, size.inner_width) - 48
+    high = max(min(free, _MOST_MAP_ALONE * size.inner_height), _LEAST_MAP_PT)
+    return FieldLayout(
+        size.inner_width, high, columns=3, large=False, ticks_apart=True, bands_apart=True,
+        left_pt=free - high,
+    )  # fmt: skip
 
 
 def _with_remedies(
@@ -136,7 +154,10 @@ def _best_layout(
 ) -> FieldLayout:
     """The first, best to read, of those whose map is nearly as large as the largest."""
     if words.stop:
-        free = max(_free(words, size) - 24, _LEAST_MAP_PT)
+        free = _free(words, size) - 24
+        if free < _SMALL_MAP_PT:
+            high = _MOST_MAP_ALONE * size.inner_height
+            return FieldLayout(size.inner_width, high, ticks_apart=True)
         return FieldLayout(size.inner_width, min(size.inner_height * 0.42, free))
     beside, beside_over = _beside(field, words, size)
     above, above_over = _above(field, words, size)

@@ -124,6 +124,7 @@ def _page(
         "large": layout.large,
         "points_beside": layout.points_beside,
         "ticks_apart": layout.ticks_apart,
+        "bands_apart": layout.bands_apart,
         "sure": layout.sure,
         "bands": [_band_row(band, units, clock) for band in _bands(field)],
         "volumes": ["gal", "L"] if units == "us" else ["L", "gal"],

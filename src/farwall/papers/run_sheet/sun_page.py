@@ -16,7 +16,7 @@ from farwall.papers.svg import plain
 from farwall.papers.wall_clock import Units, plan_clock
 from farwall.papers.words import listed, room_names, unbroken
 
-_HEAD_AND_FOOT_PT, _ADVICE_PT = 110.0, 50.0
+_HEAD_AND_FOOT_PT, _ADVICE_PT, _NO_ADVICE_PT = 110.0, 50.0, 34.0
 MOST_ADVICE = 6
 FOOT = (
     "Eaves, trees and neighbours are not reckoned with: they only make it less. Concrete that the "
@@ -40,13 +40,15 @@ def sun_page(plan: Plan, *, units: Units, size: PaperSize) -> dict[str, Any] | N
     more = len(advice) - MOST_ADVICE
     if more > 0:
         advice = [*advice[:MOST_ADVICE], f"And {more} more: sun.advice in plan.json tells them."]
+    shown = advice or ([] if plan.so_far else ["No edge of this plan is tight by the sun."])
+    advice_pt = _ADVICE_PT * len(advice) if advice else _NO_ADVICE_PT * len(shown)
     pictures = sun_svg(
         scenes,
         time=clock.time,
         full_hour_min=-(start.minute + start.second / 60),
         units=units,
         width=size.inner_width,
-        height=size.inner_height - _HEAD_AND_FOOT_PT - _ADVICE_PT * len(advice),
+        height=size.inner_height - _HEAD_AND_FOOT_PT - advice_pt,
         lettering=PAPER_LETTERING,
         ground=None,
     )
@@ -54,6 +56,6 @@ def sun_page(plan: Plan, *, units: Units, size: PaperSize) -> dict[str, Any] | N
         "title": "Sun on the floor",
         "under": plain(f"{clock.day()}, clear sky"),
         "pictures": pictures,
-        "advice": advice or ([] if plan.so_far else ["No edge of this plan is tight by the sun."]),
+        "advice": shown,
         "foot": FOOT,
     }

@@ -211,7 +211,7 @@ PHRASES = {
     "No está anotado lo que dijo nadie: pregunte a la empresa, a la agencia del estado o a un "
     "transportista con licencia, y anote nombre, oficina y día.",
     "The survey says sewer in writing, and no written word with name and day is entered.":
-    "La revisión dice alcantarillado por escrito, y no está anotado ningún permiso escrito con "
+    "La inspección dice alcantarillado por escrito, y no está anotado ningún permiso escrito con "
     "nombre y día.",
     "{1} said no. Ask for another way, and enter who takes the water.":
     "{1} dijo que no. Pregunte por otro camino y anote quién se lleva el agua.",

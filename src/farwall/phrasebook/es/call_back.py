@@ -212,11 +212,11 @@ PHRASES = {
     "La sombra de algo que estuvo en la losa antes o durante el tinte",
     "Tape, chalk, lumber and hoses leave ghosts; ours where they were ours, or where the survey "
     "shows no such mark.":
-    "Cinta, tiza, madera y mangueras dejan sombra; nuestro si eran nuestras, o si la revisión no "
+    "Cinta, tiza, madera y mangueras dejan sombra; nuestro si eran nuestras, o si la inspección no "
     "muestra esa marca.",
     "Hold the survey's wetted photographs against it; blend only with the owner's word.":
-    "Compare con las fotos mojadas de la revisión; disimule solo si el dueño lo dice.",
-    "survey photographs": "fotos de la revisión",
+    "Compare con las fotos mojadas de la inspección; disimule solo si el dueño lo dice.",
+    "survey photographs": "fotos de la inspección",
     "the signed slab-protection sheet": "la hoja firmada de protección de la losa",
     "A copper colour goes on darkening with damp":
     "Un color de cobre sigue oscureciendo con la humedad",

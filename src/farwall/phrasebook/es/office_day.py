@@ -192,6 +192,8 @@ PHRASES = {
     "Call-backs": "Llamadas de vuelta", "what for": "por qué", "hours": "horas",
     "Price against cost": "Precio contra costo",
     "cost as reckoned": "costo calculado", "price asked": "precio pedido",
+    "price agreed, no tax": "precio acordado, sin impuesto",
+    "with all changes": "con todos los cambios", "paid so far, with tax": "pagado, con impuesto",
     "price paid": "precio pagado", "labour, by the hours it took": "mano de obra, por horas",
     "materials, as bought": "materiales, como se compraron", "left in hand": "queda en la mano",
     "what went better than planned": "qué salió mejor que lo planeado",

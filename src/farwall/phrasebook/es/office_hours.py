@@ -5,7 +5,7 @@ from __future__ import annotations
 PHRASES = {
     # tasks
     "travel, phone and papers": "viajes, teléfono y papeles",
-    "survey and samples": "revisión y muestras",
+    "survey and samples": "inspección y muestras",
     "set up and clear away": "montar y recoger",
     "mix, box and wash out": "mezclar, juntar y lavar el equipo",
     "spray": "rociar",
@@ -22,7 +22,7 @@ PHRASES = {
     # rules
     "for a job, whatever its size": "por trabajo, de cualquier tamaño",
     "for a survey and a sample of three dilutions":
-    "por una revisión y una muestra de tres diluciones",
+    "por una inspección y una muestra de tres diluciones",
     "{#1} h for each of {#2} days on site": "{#1} h por cada uno de {#2} días en obra",
     "{#1} h for each of {#2} coats": "{#1} h por cada una de {#2} manos",
     "{#1} min of the plan for {#2} people": "{#1} min del plan para {#2} personas",

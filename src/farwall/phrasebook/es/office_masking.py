@@ -41,6 +41,7 @@ PHRASES = {
     "back": "de vuelta",
     "done": "hecho",
     "beside the walls": "además de los muros",
+    "things listed below": "cosas de la lista de abajo",
     "In all": "En total", "what": "qué", "where": "dónde", "note": "nota",
     "dam at 1 outside door": "represa en 1 puerta exterior",
     "dams at {#1} outside doors": "represas en {#1} puertas exteriores",

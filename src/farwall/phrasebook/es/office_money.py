@@ -57,13 +57,25 @@ PHRASES = {
     "Change order {#1}: {*2} (materials {#3} and {#4} on them)": (
         "Orden de cambio {#1}: {*2} (materiales {#3} y {#4} sobre ellos)"
     ),
+    "Change order {#1}: {*2} (labour, as agreed)": (
+        "Orden de cambio {#1}: {*2} (mano de obra, según lo acordado)"
+    ),
+    "Change order {#1}: {*2} (materials, as agreed)": (
+        "Orden de cambio {#1}: {*2} (materiales, según lo acordado)"
+    ),
     "as agreed": "según lo acordado",
+    "labour, as agreed": "mano de obra, según lo acordado",
+    "materials, as agreed": "materiales, según lo acordado",
     "{#1} at {#2} an hour": "{#1} a {#2} la hora",
     "{#1} at {#2} an hour, materials {#3} and {#4} on them": (
         "{#1} a {#2} la hora, materiales {#3} y {#4} sobre ellos"
     ),
     "materials {#1} and {#2} on them": "materiales {#1} y {#2} sobre ellos",
     "Standby: {*1}": "Espera: {*1}",
+    "Allowance": "Descuento",
+    "Allowance: {*1}": "Descuento: {*1}",
+    "Charge": "Recargo",
+    "Charge: {*1}": "Recargo: {*1}",
     # sums
     "Without tax": "Sin impuesto",
     "With tax": "Con impuesto",
@@ -84,13 +96,20 @@ PHRASES = {
     "Invoice {*1} of {#2} is contained in this one.": (
         "La factura {*1} del {#2} está contenida en esta."
     ),
+    "Invoice {*1} of {2} is contained in this one.": (
+        "La factura {*1} del {2} está contenida en esta."
+    ),
     "Paid on {#1}: {#2}.": "Pagado el {#1}: {#2}.",
+    "Paid on {1}: {#2}.": "Pagado el {1}: {#2}.",
     "Exempt from tax: {*1}": "Exento de impuesto: {*1}",
     "Reverse charge: {*1}": "Inversión del sujeto pasivo: {*1}",
     "Not subject to tax: {*1}": "No sujeto a impuesto: {*1}",
     "Exempt from tax": "Exento de impuesto",
     "Reverse charge": "Inversión del sujeto pasivo",
     "Not subject to tax": "No sujeto a impuesto",
+    "Where 0 % stands no tax was told: none is reckoned there.": (
+        "Donde dice 0 % no se dijo ningún impuesto: ahí no se calcula."
+    ),
     "No tax was told: none is reckoned here.": "No se dijo ningún impuesto: aquí no se calcula.",
     # change order
     "Change order": "Orden de cambio",

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from dataclasses import replace
 from decimal import Decimal
 
 from farwall.job.office.billing.taken import MoneyTerms, money_terms
@@ -168,10 +169,20 @@ def _change_lines(one: Change, price: Decimal, terms: MoneyTerms, taxing: Taxing
     labour, materials = _labour(one, terms), _materials(one, terms)
     own = labour + materials
     part = materials / own if own > 0 else NOTHING
-    for tax, net in taxing.split(price, part):
-        yield Line(
-            f"Change order {one.number}: {one.what}", net, tax, words=change_words(one, terms)
-        )
+    parts = taxing.split(price, part)
+    for tax, net in parts:
+        words = change_words(one, terms)
+        if len(parts) > 1:
+            words = _part_words(one, terms, labour=tax == taxing.labour)
+        yield Line(f"Change order {one.number}: {one.what}", net, tax, words=words)
+
+
+def _part_words(one: Change, terms: MoneyTerms, *, labour: bool) -> str:
+    """How one part of an order that is taxed in two comes to its price."""
+    if one.amount is not None:
+        return f"{'labour' if labour else 'materials'}, as agreed"
+    only = replace(one, materials=None) if labour else replace(one, hours=None)
+    return change_words(only, terms)
 
 
 def change_words(one: Change, terms: MoneyTerms) -> str:

@@ -60,7 +60,7 @@ def _priced(ground: OfficeGround, offer: Offer, found: Reckoned) -> OfferPriced:
         cost=written(found.asked.cost),
         cost_high=written(money(found.found.high)),
         loss_percent=found.loss_percent,
-        hours_h=round(found.hours.likely_h, 2),
+        hours_h=round(found.hours.likely_h, 6),
         days=found.hours.days,
         coats=scope.coats,
         rooms=scope.rooms,
