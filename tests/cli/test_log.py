@@ -259,6 +259,18 @@ def test_the_log_is_only_added_to(monday):
     assert (monday / LOG).read_bytes().startswith(before)
 
 
+def test_a_house_set_aside_begins_nothing_and_its_story_tells_it(monday, capsys):
+    at = "2026-05-14T08:00:00-06:00"
+    LogFile(monday).keep(lambda _: [Entry("a", "q", "set-aside", at)], received_at=at)
+    assert main(["log", str(monday)]) == 0
+    told = capsys.readouterr().out
+    assert told == (
+        "NOW: nothing by this plan. The house is set aside; brought back, it is open again.\n"
+    )
+    assert main(["log", str(monday), "--story"]) == 0
+    assert "set aside" in capsys.readouterr().out
+
+
 def test_a_folder_without_a_plan_says_what_to_do(tmp_path, capsys):
     assert main(["log", str(tmp_path)]) == 2
     assert "there is no plan.json in it. `farwall plan JOB.json" in capsys.readouterr().err

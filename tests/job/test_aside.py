@@ -7,7 +7,16 @@ from itertools import count
 import pytest
 
 from farwall.facts.log import Entry, Kept
-from farwall.job.aside import Hand, bring_back, of_the_floor, set_aside, standing_aside
+from farwall.job.aside import (
+    Hand,
+    bring_back,
+    of_the_floor,
+    over_by,
+    set_aside,
+    standing_aside,
+)
+from farwall.job.story.noun import Story
+from farwall.job.story.order import in_order
 from farwall.readers.log_json import entries_from, entry_to_dict
 
 AT = "2026-06-08T08:00:00+00:00"
@@ -54,6 +63,14 @@ def test_what_is_told_of_the_floor_is_all_but_setting_aside_and_its_strikes(hand
     log.append(Entry("again", "elm", "struck", AT, about={"entry": log[2].id}))
     assert [one.entry for one in of_the_floor(kept(*log))] == [note, slip]
     assert of_the_floor(kept(note)) == tuple(kept(note))
+
+
+def test_a_house_set_aside_or_handed_over_is_over_and_aside_is_told_first(hand):
+    over = Entry("over", "elm", "handed-over", AT)
+    aside = set_aside("elm", [], hand)
+    for log, word in (((), ""), ((over,), "handed over"), ((*aside, over), "set aside")):
+        told = Story(AT, in_order(of_the_floor(kept(*log)), starts_at=AT).happened)
+        assert over_by(kept(*log), told) == word
 
 
 def test_its_entries_are_such_as_the_log_takes(hand):

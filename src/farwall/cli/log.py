@@ -22,6 +22,7 @@ if TYPE_CHECKING:
     from farwall.cli.log_place import Place
     from farwall.facts.log import Entry, Kept
     from farwall.job.live import Again, Now
+    from farwall.job.live.say import Over
     from farwall.job.story import Story
 
 _DONE, _NO = 0, 1
@@ -170,10 +171,11 @@ def _whole_id(told: str, there: Sequence[Kept]) -> str:
 
 
 def _show(place: Place, log: _Entered, asked: Asked, options: argparse.Namespace) -> int:
+    from farwall.job.aside import of_the_floor, over_by
     from farwall.job.live import again, now
     from farwall.job.story import story
 
-    told = story(place.plan, log.kept)
+    every, told = (story(place.plan, kept) for kept in (log.kept, of_the_floor(log.kept)))
     at_min = _minute(place, log, asked, told)
     weather = weather_of(options.weather)
     found = now(place.job, place.plan, told, at_min=at_min, weather=weather, lessons=place.lessons)
@@ -184,16 +186,16 @@ def _show(place: Place, log: _Entered, asked: Asked, options: argparse.Namespace
     document: dict[str, object] = {}
     lines: list[str] = []
     if log.made:
-        document["entered"], entered = _entered(place, log.made, told, us=us)
+        document["entered"], entered = _entered(place, log.made, every, us=us)
         lines += entered
     if options.story:
         from farwall.facts.plain import plain
         from farwall.job.story.say import told as said_story
 
-        document["story"] = plain(told)
-        lines.append(said_story(place.plan, told, us=us))
+        document["story"] = plain(every)
+        lines.append(said_story(place.plan, every, us=us))
     else:
-        document |= _said(place, told, found, holds)
+        document |= _said(place, found, holds, over_by(log.kept, told))
         lines += _with_commands(document["said"], found)  # type: ignore[arg-type]
     print(json.dumps(document, ensure_ascii=False) if options.json else "\n".join(lines))
     return _NO if found.stops and not options.story else _DONE
@@ -241,12 +243,11 @@ def _entered(
     return [dict(entry_to_dict(one)) for one in made], lines
 
 
-def _said(place: Place, told: Story, found: Now, holds: Again) -> dict[str, object]:
+def _said(place: Place, found: Now, holds: Again, over: Over) -> dict[str, object]:
     from farwall.facts.plain import plain
     from farwall.job.live.say import said_now
 
-    over = told.last("handed-over") is not None
-    said = said_now(place.plan, found, again=holds.says, handed_over=over)
+    said = said_now(place.plan, found, again=holds.says, over=over)
     return {"now": plain(found), "again": plain(holds), "said": said.splitlines()}
 
 

@@ -6,12 +6,17 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
+from typing import TYPE_CHECKING
 
 from farwall.facts.log import Entry, Kept
 from farwall.facts.log_words import SET_ASIDE
 from farwall.facts.plain import Plain
 from farwall.job.story.order import in_order
 from farwall.nouns import dataclass
+
+if TYPE_CHECKING:
+    from farwall.job.live.say import Over
+    from farwall.job.story.noun import Story
 
 
 @dataclass(frozen=True)
@@ -46,6 +51,16 @@ def standing_aside(kept: Iterable[Kept]) -> tuple[str, ...]:
         return ()
     order = in_order(told, starts_at=told[0].entry.at)
     return tuple(one.id for one in order.happened if one.word == SET_ASIDE)
+
+
+def over_by(kept: Iterable[Kept], told: Story) -> Over:
+    """Whether the log says that nothing is begun any more: the house is handed over or set aside.
+
+    told: the story of the entries that tell of the floor.
+    """
+    if standing_aside(kept):
+        return "set aside"
+    return "handed over" if told.last("handed-over") is not None else ""
 
 
 def set_aside(job: str, kept: Iterable[Kept], hand: Hand, *, why: str = "") -> tuple[Entry, ...]:

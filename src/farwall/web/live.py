@@ -61,7 +61,7 @@ class Live:
     def now(self, job: str) -> Json:
         """What to do now, with what is to be read aloud. Raises NoSuchJob, NotPlanned."""
         from farwall.facts.plain import plain
-        from farwall.job.aside import of_the_floor
+        from farwall.job.aside import of_the_floor, over_by
         from farwall.job.live import again, now
         from farwall.job.live.say import said_now
         from farwall.job.story import story
@@ -75,8 +75,8 @@ class Live:
         lessons = self.jobs.lessons()
         then = now(found.job, found.plan, told, at_min=at_min, lessons=lessons)
         holds = again(found.plan, told, at_min=at_min, us=then.us)
-        said = said_now(found.plan, then, again=holds.says, past=past,
-                        handed_over=told.last("handed-over") is not None)  # fmt: skip
+        over = over_by(every, told)
+        said = said_now(found.plan, then, again=holds.says, past=past, over=over)
         rest = self.door.book.document(REST, job)
         place = max((one.place for one in every), default=0)
         return {

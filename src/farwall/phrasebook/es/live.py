@@ -8,6 +8,9 @@ PHRASES = {
     "NOW: nothing more by this plan.": "AHORA: nada más según este plan.",
     "The house is handed over; struck out in its log, it is open again.":
     "La casa está entregada; tachado en su bitácora, queda abierta otra vez.",
+    "NOW: nothing by this plan.": "AHORA: nada según este plan.",
+    "The house is set aside; brought back, it is open again.":
+    "La casa está apartada; al traerla de vuelta, queda abierta otra vez.",
     "NOW: begin nothing by this plan.": "AHORA: no empiece nada según este plan.",
     "Its day is past with {#1} field of coat {&2} still to do: plan the rest for a new day.":
     "Su día ya pasó y falta {#1} tramo de la mano {&2}: planee el resto para otro día.",
