@@ -17,7 +17,8 @@ def office(tmp_path):
     found = Office(tmp_path)
     found.put(two_rooms(), name="Two rooms")
     found.ask("POST", "/enter", data={"key": KEY, "to": "/"}, headers={"origin": found.here})
-    return found
+    yield found
+    found.close()
 
 
 def drawn(text):
@@ -50,6 +51,7 @@ def test_over_https_it_says_that_it_is_safe(tmp_path):
     office.put(two_rooms())
     office.ask("POST", "/enter", data={"key": KEY, "to": "/"}, headers={"origin": office.here})
     told = office.ask("GET", "/houses/two/phone").text
+    office.close()
     assert "safe for a phone that knows its certificate" in told
 
 
