@@ -68,7 +68,7 @@ def test_what_is_told_of_the_floor_is_all_but_setting_aside_and_its_strikes(hand
 def test_a_house_set_aside_or_handed_over_is_over_and_aside_is_told_first(hand):
     over = Entry("over", "elm", "handed-over", AT)
     aside = set_aside("elm", [], hand)
-    for log, word in (((), ""), ((over,), "handed over"), ((*aside, over), "set aside")):
+    for log, word in (((), ""), ((over,), "handed-over"), ((*aside, over), "set-aside")):
         told = Story(AT, in_order(of_the_floor(kept(*log)), starts_at=AT).happened)
         assert over_by(kept(*log), told) == word
 

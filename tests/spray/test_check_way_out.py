@@ -30,7 +30,7 @@ def told(*bands, dries_min, steps_in_min, out_min=1e9):
     clock = SimpleNamespace(
         coat=coats[0], name="dry to recoat", low_min=0.0, likely_min=None, high_min=dries_min
     )
-    plan = SimpleNamespace(bands=list(bands), fields=fields, clocks=[clock])
+    plan = SimpleNamespace(bands=list(bands), fields=fields, clocks=[clock], so_far=None)
 
     def at(minute):
         return (0.5, 9.0) if steps_in_min <= minute < out_min else (0.5, -1.0)

@@ -59,8 +59,8 @@ def over_by(kept: Iterable[Kept], told: Story) -> Over:
     told: the story of the entries that tell of the floor.
     """
     if standing_aside(kept):
-        return "set aside"
-    return "handed over" if told.last("handed-over") is not None else ""
+        return "set-aside"
+    return "handed-over" if told.last("handed-over") is not None else ""
 
 
 def set_aside(job: str, kept: Iterable[Kept], hand: Hand, *, why: str = "") -> tuple[Entry, ...]:

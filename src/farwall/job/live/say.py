@@ -24,7 +24,7 @@ _HANDED_OVER = (
     "again."
 )
 _SET_ASIDE = "NOW: nothing by this plan. The house is set aside; brought back, it is open again."
-Over = Literal["", "handed over", "set aside"]
+Over = Literal["", "handed-over", "set-aside"]
 """Whether the log says that nothing is begun by the plan any more."""
 _LOOKED_AT = frozenset({"mix", "slab", "coat below"})
 """Conditions that are told also where they hold or nobody has looked; the others when they fail."""
@@ -34,7 +34,7 @@ def said_now(plan: Plan, now: Now, *, again: str = "", past: bool = False, over:
     """The lines; `again` is what is to be said of planning anew. past: the plan's days are over,
     so that nothing of it is begun as it stands; over: by its log, nothing is either."""
     if over and not now.stops:
-        lines = [_SET_ASIDE] if over == "set aside" else [_HANDED_OVER, _drunk(plan, now)]
+        lines = [_SET_ASIDE] if over == "set-aside" else [_HANDED_OVER, _drunk(plan, now)]
         return "\n".join(line for line in [*lines, *_odd(now)] if line)
     if past and not now.stops and (now.field or now.start_if is not None):
         return "\n".join([_past(plan, now), _drunk(plan, now), *_odd(now)])
