@@ -91,7 +91,7 @@ def clock(plan: Plan, minute: float, *, us: bool = False) -> str:
     return f"{clock_words(moment, us=us)}{day}"
 
 
-_LEAST_USED_L = 0.05
+LEAST_USED_L = 0.05
 """Less is told as 0.0, and is what rounding leaves."""
 _PLAIN = frozenset({"text", "choice"})
 _NAMES = {"tub_l": "tub", "tank_l": "tank", "slab_c": "slab", "air_c": "air",
@@ -134,7 +134,7 @@ def _coat(plan: Plan, coat: CoatStory, *, us: bool) -> Iterator[str]:
     head = f"Coat {numbered(plan, coat.coat)}: {done} of {own} fields done"
     if coat.mixed_l is not None:
         head += f", {volume(coat.mixed_l, us=us)} mixed"
-    if coat.used_l is not None and coat.used_l >= _LEAST_USED_L:
+    if coat.used_l is not None and coat.used_l >= LEAST_USED_L:
         head += (
             f", {volume(coat.used_l, us=us)} used by {clock(plan, coat.levels[-1].at_min, us=us)}"
         )

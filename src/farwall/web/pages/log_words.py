@@ -9,7 +9,7 @@ from farwall.facts.numbered import by_number, coats_of, numbered, stain_named
 from farwall.facts.plan import Plan
 from farwall.job.story.figures import coverage, figure, volume
 from farwall.job.story.noun import CoatStory, Happened, Story
-from farwall.job.story.say import clock, short_id
+from farwall.job.story.say import LEAST_USED_L, clock, short_id
 from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.web.pages.when import halves_told
@@ -123,7 +123,7 @@ def _coat(plan: Plan, coat: CoatStory, units: Units) -> str:
     more = ""
     if coat.mixed_l is not None:
         more += said("log-coat-mixed", litres=volume(coat.mixed_l, us=us))
-    if coat.used_l is not None and coat.used_l > 0:
+    if coat.used_l is not None and coat.used_l >= LEAST_USED_L:
         at = minute_told(plan, coat.levels[-1].at_min, units)
         more += said("log-coat-used", litres=volume(coat.used_l, us=us), at=at)
     if coat.l_per_m2 is not None and coat.l_per_m2 > 0:
