@@ -61,6 +61,12 @@ _SLAB_AND_AIR = (
     _f("air_f", "air_c"),
     _times("air_speed_mph", "air_speed_m_s", units.M_S_PER_MPH),
 )
+_BAND_AND_WALK = (
+    _times("band_ft", "band_m", _FT),
+    _times("walk_ft_min", "walk_m_min", _FT),
+    _times("overlap_in", "overlap_m", _IN),
+    _times("reach_ft", "reach_m", _FT),
+)
 
 TWINS: dict[type, tuple[Twin, ...]] = {
     VanSprayer: (_times("tank_gal", "tank_l", _GAL),),
@@ -89,12 +95,9 @@ TWINS: dict[type, tuple[Twin, ...]] = {
     ),
     SealerContainer: (_times("size_gal", "size_l", _GAL),),
     SealTools: (
+        *_BAND_AND_WALK,
         _times("tray_gal", "tray_l", _GAL),
-        _times("band_ft", "band_m", _FT),
         _times("lay_ft2_min", "lay_m2_min", units.M2_PER_FT2),
-        _times("walk_ft_min", "walk_m_min", _FT),
-        _times("overlap_in", "overlap_m", _IN),
-        _times("reach_ft", "reach_m", _FT),
     ),
     Sample: (
         *_SLAB_AND_AIR,
@@ -112,12 +115,9 @@ TWINS: dict[type, tuple[Twin, ...]] = {
         _times("added_acid_ml_per_l", "added_acid_fl_oz_per_gal", FL_OZ_PER_GAL_FROM_ML_PER_L),
     ),
     Tools: (
+        *_BAND_AND_WALK,
         _times("tank_gal", "tank_l", _GAL),
-        _times("band_ft", "band_m", _FT),
         _times("spray_ft2_min", "spray_m2_min", units.M2_PER_FT2),
-        _times("walk_ft_min", "walk_m_min", _FT),
-        _times("overlap_in", "overlap_m", _IN),
-        _times("reach_ft", "reach_m", _FT),
         _times("tip_gal_min", "tip_l_min", _GAL),
     ),
     Container: (_times("size_gal", "size_l", _GAL),),
