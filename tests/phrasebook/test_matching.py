@@ -6,8 +6,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from farwall.facts.defaults import DEFAULT_STAINS
 from farwall.phrasebook import LANGUAGE, NAMES, in_spanish, said_whole, speaking, told
-from farwall.phrasebook.matching import PLACE
+from farwall.phrasebook.matching import OUR_STAINS, PLACE
 from farwall.phrasebook.phrases import phrases
 
 ROOMS = frozenset({"Kitchen and dining", "Great room", "Bath 2", "Hall", "coat-1", "light"})
@@ -192,3 +193,20 @@ def test_rooms_of_one_name_that_are_counted_are_names_as_well():
 )
 def test_a_sentence_that_ends_with_an_hour_has_one_point(english, spanish):
     assert in_spanish(english) == spanish
+
+
+@pytest.mark.parametrize(
+    ("english", "spanish"),
+    [
+        ("light colour", "color claro"),
+        ("light colour and dark colour", "color claro y color oscuro"),
+        ("wet sand and dark colour", "wet sand y color oscuro"),
+    ],
+)
+def test_our_own_stains_are_said_in_spanish_wherever_a_name_may_stand(english, spanish):
+    text = f"The metals of {english} are not known: nobody entered what section 3 of its sheet "
+    text += "lists."
+    told = in_spanish(text, frozenset({"wet sand"}))
+    assert told is not None
+    assert told.startswith(f"Los metales de {spanish} no se conocen")
+    assert {one.name for one in DEFAULT_STAINS} == OUR_STAINS

@@ -34,6 +34,9 @@ _HEAD = 3
 _ENDS = re.compile(r"(?<=[.!?]) (?=[^a-zà-ÿ])")
 _JOINS = ("; ", " · ", ", ", " and ", " y ", " or ")
 _SPANISH_JOINS = {" and ": " y ", " or ": " o "}
+_ROW = re.compile(r"(, | and | or )")
+OUR_STAINS = frozenset({"light colour", "dark colour"})
+"""Stains that a job names nothing of."""
 _BEFORE_UNIT = re.compile(r"(\d) (gal|L|m|min|ft²|m²)\b")
 _FIRST_MARK = 0xE100
 """The first of the private letters that stand for names."""
@@ -134,8 +137,26 @@ def _place(kind: str, part: str, depth: int, names: Names) -> str | None:
     if kind == "#":
         return quantity_in_spanish(part)
     if kind == "@":
-        return names_in_spanish(part, names) or name_in_spanish(part, _book().words)
+        return _name(part, names) or _our_stains(part, names)
     return _spanish(part, depth + 1, names)
+
+
+def _name(part: str, names: Names) -> str | None:
+    return names_in_spanish(part, names) or name_in_spanish(part, _book().words)
+
+
+def _our_stains(part: str, names: Names) -> str | None:
+    """Our own names of stains among others in a row: those are words, and are said in Spanish."""
+    pieces = _ROW.split(part)
+    if OUR_STAINS.isdisjoint(pieces):
+        return None
+    said = [
+        _SPANISH_JOINS.get(one, one) if _ROW.fullmatch(one)
+        else _book().exact[one] if one in OUR_STAINS
+        else _name(one, names)
+        for one in pieces
+    ]  # fmt: skip
+    return None if None in said else "".join(one or "" for one in said)
 
 
 def _by_other_case(text: str, depth: int, names: Names) -> str | None:
