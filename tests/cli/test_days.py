@@ -53,6 +53,30 @@ def test_hours_are_by_am_and_pm_where_every_house_counts_in_us_units(days, units
     assert {bool(half) for half in halves} == {us}
 
 
+def _begun(out):
+    steps = json.loads(out)["houses"][0]["steps"]
+    return {one["id"]: one["starts_at"][:16] for one in steps}
+
+
+def test_one_house_is_coated_when_its_job_says_and_cleaned_before(days):
+    """A job's start is its first stroke: before, its broom stood there and its coat days later."""
+    begun = _begun(days("--json")[1])
+    assert begun["coat-1"] == "2026-06-08T08:00"
+    assert begun["clean"] < begun["mask"] < "2026-06-08"
+
+
+@pytest.mark.parametrize("word", ["--from", "--free"])
+def test_who_names_the_first_day_has_the_house_begun_on_it(days, word):
+    begun = _begun(days(word, "2026-06-08", "--json")[1])
+    assert begun["clean"] == "2026-06-08T07:30"
+
+
+def test_a_coat_on_another_day_than_the_plan_is_said(days):
+    said = "Coat 1 does not fall on the day that the job tells"
+    assert said not in days()[1]
+    assert said in days("--from", "2026-06-08")[1]
+
+
 def test_json_is_one_document_that_the_checker_accepts(days):
     code, out, _ = days("--json", "--crews", "2", ids=("elm", "fir"))
     assert code == 0
@@ -102,9 +126,9 @@ def test_a_calendar_file_is_renewed_and_never_doubled(days, tmp_path):
 
 
 def test_what_if_it_rains_and_the_plumber_comes(days):
-    _, rain, _ = days("--rain", "tue")
+    _, rain, _ = days("--from", "2026-06-08", "--rain", "tue")
     assert "instead of Tue 9 Jun" in rain
-    _, plumber, _ = days("--away", "plumber:2026-06-10")
+    _, plumber, _ = days("--from", "2026-06-08", "--away", "plumber:2026-06-10")
     assert "Against the first answer" in plumber
 
 
@@ -189,7 +213,7 @@ def test_the_calendar_file_follows_summer_time_where_the_zone_is_told(tmp_path, 
                     place=Place(time_zone="America/Chicago"))  # fmt: skip
     house, ics = tmp_path / "elm.json", tmp_path / "elm.ics"
     house.write_text(json.dumps(plain(facts)), encoding="utf-8")
-    assert main(["days", str(house), "--ics", str(ics)]) == 0
+    assert main(["days", str(house), "--from", "2026-10-26", "--ics", str(ics)]) == 0
     capsys.readouterr()
     starts = [line for line in ics.read_text().splitlines() if line.startswith("DTSTART:2026")]
     assert any(line.endswith("T123000Z") for line in starts if line[8:16] < "20261101")

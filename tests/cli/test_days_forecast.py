@@ -38,7 +38,7 @@ def days(tmp_path, capsys):
 
 
 def test_a_forecast_alone_lays_the_days_and_says_how_old_it_is_and_how_far_it_goes(days):
-    code, out, err = days()
+    code, out, err = days("--from", "2026-06-08")
     assert (code, err) == (0, "")
     assert "It rests on forecast, house-guess (guess)." in out
     assert "until Thu 18 Jun 12:00 am. It will be 26 h old when the first step begins." in out

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date, timedelta
+from datetime import date, timedelta, timezone
 
 import pytest
 from tests.job.sun_house import sun_job
@@ -13,15 +13,17 @@ from tests.strategies.weather import epw_text
 
 from farwall.facts.job import Sighting, Site, Survey
 from farwall.facts.sealer import Sealer
+from farwall.job.house_days import begun_before
 from farwall.job.plan_days import Ask, plan_days
 from farwall.job.say_days import said_days
 from farwall.job.site import UNSAID_VENT
 from farwall.readers.epw import parse_epw
 
 ELM = replace(
-    job(TWO_ROOMS), id="elm", name="Elm Row 3", starts_at="2026-06-08T08:00:00-06:00",
+    job(TWO_ROOMS), id="elm", name="Elm Row 3", starts_at=None,
     sealer=Sealer(type="water acrylic"),
 )  # fmt: skip
+BEGINS = date(2026, 6, 8)
 FIR = replace(ELM, id="fir", name="Fir Row 4")
 
 
@@ -31,7 +33,8 @@ def year():
 
 
 def notes(*jobs, weather=None, **ask):
-    answer = plan_days(jobs, Ask(crews=len(jobs), **ask), weather=weather)
+    asked = {"begins": BEGINS, "zone": timezone(timedelta(hours=-6))} | ask
+    answer = plan_days(jobs, Ask(crews=len(jobs), **asked), weather=weather)
     assert answer.document["notes"] == list(answer.notes)
     assert all(one in said_days(answer, us=True) for one in answer.notes)
     return answer.notes
@@ -39,6 +42,14 @@ def notes(*jobs, weather=None, **ask):
 
 def test_of_a_house_with_a_sealer_and_nothing_else_there_is_nothing_to_say():
     assert notes(ELM) == ()
+
+
+def test_a_house_whose_run_sheet_is_of_another_day_is_named():
+    coated = replace(ELM, starts_at="2026-06-08T08:00:00-06:00")  # no broom has been there by then
+    (said,) = notes(coated, FIR, begins=BEGINS)
+    assert said.startswith("Elm Row 3: Coat 1 does not fall on the day")
+    begins = begun_before(coated, Ask()).begins
+    assert notes(coated, begins=begins) == ()
 
 
 def test_a_sealer_that_is_not_told_is_named_with_its_houses():

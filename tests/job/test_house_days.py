@@ -8,8 +8,9 @@ from tests.shapes import TWO_ROOMS
 from tests.spray.hand_floors import job
 
 from farwall.days.check import check_days
+from farwall.days.practice import FIRST_COAT
 from farwall.facts.job import Coat, Stain
-from farwall.job.house_days import FIRST_COAT, house_days
+from farwall.job.house_days import begun_before, house_days
 from farwall.job.plan_days import Ask, plan_days
 
 
@@ -88,3 +89,21 @@ def test_where_no_coat_can_begin_by_the_plan_the_days_are_those_without_it():
     """A Friday's dwell would end on a day on which nobody works."""
     friday = datetime.fromisoformat("2026-06-12T08:00:00+00:00")
     assert house_days(house("2026-06-12"), coats_from=(friday,)) == house_days(house("2026-06-12"))
+
+
+@pytest.mark.parametrize("day", ["2026-06-08", "2026-06-10"])
+def test_a_calendar_is_begun_so_long_before_that_the_first_coat_is_on_time(day):
+    facts = house(day)
+    ask = begun_before(facts, Ask(people=3))
+    assert ask.people == 3
+    assert ask.begins < date.fromisoformat(day)
+    steps = plan_days([facts], ask).document["houses"][0]["steps"]
+    at = {one["id"]: datetime.fromisoformat(one["starts_at"]) for one in steps}
+    assert at[FIRST_COAT] == datetime.fromisoformat(facts.starts_at)
+
+
+def test_a_calendar_of_a_house_that_finds_no_days_is_asked_as_it_was():
+    from farwall.facts.job import Survey
+
+    assert begun_before(replace(house(), survey=Survey(slab_c=2.0)), Ask()) == Ask()
+    assert begun_before(job(TWO_ROOMS, starts_at=None), Ask()) == Ask()

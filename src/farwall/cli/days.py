@@ -67,6 +67,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 
 def run(options: argparse.Namespace) -> int:
     """0 when all is placed in time and the checker agrees; 1 when not; all written anyway."""
+    from farwall.job.house_days import begun_before
     from farwall.job.plan_days import house_ids, plan_days
     from farwall.job.say_days import said_days
     from farwall.readers.job_json import read_job
@@ -80,13 +81,15 @@ def run(options: argparse.Namespace) -> int:
             Mistake("--screens", "It is the address of one house.", "Name one job, or leave it.")
         )
     jobs = [read_job(path) for path in options.jobs]
-    ask = asked(options, jobs)
     weather = weather_ahead(options.weather)
     lessons = None
     if options.lessons is not None:
         from farwall.readers.lessons_json import read_lessons
 
         lessons = read_lessons(options.lessons)
+    ask = asked(options, jobs)
+    if len(jobs) == 1 and options.begins is None and not ask.free:
+        ask = begun_before(jobs[0], ask, weather=weather, lessons=lessons)
     answer = plan_days(jobs, ask, weather=weather, lessons=lessons)
     if options.out is not None:
         from farwall.papers.days_files import days_files

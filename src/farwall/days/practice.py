@@ -39,6 +39,10 @@ def _guess(low: float, likely: float, high: float) -> Span:
     return Span(low, likely, high, Rank.GUESS, f"{PRACTICE}, {OUR_GUESS}")
 
 
+FIRST_COAT, BEFORE_COATS = "coat-1", "mask"
+"""Ids of the first coat of every chain, and of what is done last before it."""
+
+
 def chain(
     coats: int, *, seal_coats: int = 2, waits: Mapping[str, tuple[Wait, ...]] | None = None
 ) -> tuple[Step, ...]:

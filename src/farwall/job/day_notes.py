@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from datetime import timedelta
+from datetime import datetime, timedelta
 
 from farwall.air.foretold import Foretold, Outdoors
 from farwall.days.nouns import Calendar, HouseDays
-from farwall.days.practice import LONG_LOCK_DAYS
+from farwall.days.practice import FIRST_COAT, LONG_LOCK_DAYS
 from farwall.days.words import date_words
 from farwall.days.work_hours import DAY_MIN
 from farwall.evidence import Rank
@@ -23,13 +23,15 @@ class _Case:
     told: HouseDays
     job: Job
     weather: Outdoors | None
+    begins: datetime
 
 
 def day_notes(
     calendar: Calendar, jobs: Mapping[str, Job], weather: Outdoors | None
 ) -> tuple[str, ...]:
     """A line for each thing, with the houses that it holds for where they are not all."""
-    cases = [_Case(one, jobs[one.house.id], weather) for one in calendar.houses]
+    begins = calendar.question.ahead.begins
+    cases = [_Case(one, jobs[one.house.id], weather, begins) for one in calendar.houses]
     houses: dict[str, list[str]] = {}
     for case in cases:
         for note in _of(case):
@@ -77,6 +79,7 @@ def _of(case: _Case) -> Iterator[str]:
             "Which sealer is not told: the strictest limits of all types were taken, 12 h between "
             "its coats among them. Read its label, and tell its type among the facts."
         )
+    yield from _another_day(case)
     yield from heater_warnings(job)
     if case.weather is not None:
         yield from _by_weather(case)
@@ -86,6 +89,20 @@ def _of(case: _Case) -> Iterator[str]:
         yield (
             f"More than {LONG_LOCK_DAYS} days from the first step to the last: the weather leaves "
             "too few hours between. Warm the house and tell the heater's power, or begin later."
+        )
+
+
+def _another_day(case: _Case) -> Iterator[str]:
+    """The job tells the day of its first stroke, and this calendar lays it on another."""
+    coat = next(one for one in case.told.steps if one.id == FIRST_COAT)
+    falls = case.begins + timedelta(minutes=coat.start_min)
+    if not case.job.starts_at:
+        return
+    told = datetime.fromisoformat(case.job.starts_at).astimezone(case.begins.tzinfo)
+    if told.date() != falls.date():
+        yield (
+            "Coat 1 does not fall on the day that the job tells as its start, for which its run "
+            "sheet is made: agree on one day, tell it, and plan anew."
         )
 
 

@@ -7,6 +7,10 @@ PHRASES = {
     "coats among them. Read its label, and tell its type among the facts.":
     "No se dice qué sellador es: se tomaron los límites más estrictos de todos los tipos, entre "
     "ellos {#1} entre sus manos. Lea su etiqueta y diga su tipo entre los datos.",
+    "Coat 1 does not fall on the day that the job tells as its start, for which its run sheet is "
+    "made: agree on one day, tell it, and plan anew.":
+    "La mano 1 no cae en el día que el trabajo dice como su comienzo, para el que está hecha su "
+    "hoja de trabajo: acuerden un día, díganlo y planifiquen de nuevo.",
     "The heater is taken to hold the air at {#1} as far as it can, ten days before the first one "
     "too (a guess).":
     "Se supone que el calentador mantiene el aire a {#1} hasta donde puede, también los diez días "
