@@ -81,6 +81,28 @@ def test_another_entry_under_the_same_id_is_turned_away_and_the_first_stays(ask,
     assert book.entries("quince")[0].entry == entry("one")
 
 
+def test_what_is_turned_away_is_said_in_the_language_of_the_phone(ask):
+    """The page of a phone that speaks Spanish once told it in English."""
+    ask("POST", "/api/entries", json=offer(entry_to_dict(entry("one"))))
+    sent = offer(
+        entry_to_dict(entry("lost", job="nowhere")),
+        entry_to_dict(entry("one", about={"text": "another"})),
+        {**entry_to_dict(entry("odd")), "word": "dryy"},
+    )
+    spanish = {**SHOWN, "Accept-Language": "es"}
+    turned = ask("POST", "/api/entries", json=sent, headers=spanish).json()["turned"]
+    why = {one["id"]: one["why"] for one in turned}
+    assert why["lost"] == [
+        "el libro no tiene el trabajo nowhere: agréguelo y ofrezca esto de nuevo."
+    ]
+    assert why["one"] == [
+        "el libro tiene otra anotación con esta identificación: anótela de nuevo."
+    ]
+    assert why["odd"][0].startswith("word: esta no es una palabra del registro. ¿Quiso decir")
+    english = ask("POST", "/api/entries", json=sent).json()["turned"]
+    assert {one["id"]: one["why"][0].split()[-1] for one in english}["lost"] == "again."
+
+
 def test_a_clock_three_hours_ahead_is_known_from_then_on(ask, book):
     sent_at = datetime(2026, 6, 8, 15, 0, 1, tzinfo=UTC).isoformat()
     one = entry_to_dict(entry("one", device="phone-a"))

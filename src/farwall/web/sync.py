@@ -11,11 +11,13 @@ from fastapi import APIRouter, Depends, Request
 from fastapi.responses import Response
 
 from farwall.errors import Mistake, Refused
+from farwall.phrasebook import Language, speaking, told
 from farwall.store.files import MOST_BYTES as MOST_FILE_BYTES
 from farwall.web.bombs import insist_bearable_file
 from farwall.web.door import Door, TooLarge, body_of, json_of
+from farwall.web.pages.tongue import language_of
 from farwall.web.people.who import may_tell_of_money, who_asks
-from farwall.web.taking import offer_from, take
+from farwall.web.taking import Answer, offer_from, take
 
 MOST_IDS = 50_000
 
@@ -30,13 +32,13 @@ def sync(door: Door) -> APIRouter:
         """Entries of one device: what became of each, told when it is on the disk."""
         offer = replace(offer_from(await json_of(request)), money=may_tell_of_money(request))
         answer = await door.written(lambda: take(book, offer, received_at=door.now()))
-        return asdict(answer)
+        return asdict(_in_its_language(answer, language_of(request)))
 
     @router.post("/api/have")
     async def have(request: Request) -> dict[str, Any]:
         """Which of these ids, and of these files, the book does not have."""
-        told = await json_of(request)
-        ids, files = _names(told, "ids"), _names(told, "files", may_lack=True)
+        asked = await json_of(request)
+        ids, files = _names(asked, "ids"), _names(asked, "files", may_lack=True)
         missing = await asyncio.to_thread(book.missing, ids)
         return {
             "missing": missing,
@@ -47,10 +49,10 @@ def sync(door: Door) -> APIRouter:
     @router.put("/api/jobs/{job}/facts")
     async def put_facts(job: str, request: Request) -> dict[str, Any]:
         """Add a version of a job's facts, and the job with the first."""
-        told = _facts(job, await json_of(request))
+        facts = _facts(job, await json_of(request))
         if (who := who_asks(request)) and who.id:
-            told["who"] = who.name
-        version = await door.written(lambda: book.put_facts(job, at=door.now(), **told))
+            facts["who"] = who.name
+        version = await door.written(lambda: book.put_facts(job, at=door.now(), **facts))
         return {"id": job, "version": version}
 
     @router.put("/api/files/{sha}")
@@ -69,6 +71,13 @@ def sync(door: Door) -> APIRouter:
         return Response(book.file(sha), media_type="application/octet-stream", headers=safe)
 
     return router
+
+
+def _in_its_language(answer: Answer, language: Language) -> Answer:
+    """What was turned away is said to the phone as its page speaks."""
+    with speaking(language):
+        turned = tuple(replace(one, why=tuple(map(told, one.why))) for one in answer.turned)
+    return replace(answer, turned=turned)
 
 
 def _facts(job: str, data: Any) -> dict[str, Any]:

@@ -3,6 +3,14 @@
 from __future__ import annotations
 
 PHRASES = {
+    "what was agreed, invoiced and paid is entered by a lead or the office: ask one.":
+    "lo acordado, lo facturado y lo pagado lo anota un encargado o la oficina: pida a uno.",
+    "a house is set aside by a lead or the office: ask one.":
+    "una casa la aparta un encargado o la oficina: pida a uno.",
+    "the book has no job {&1}: add it, and offer this again.":
+    "el libro no tiene el trabajo {&1}: agréguelo y ofrezca esto de nuevo.",
+    "the book has another entry under this id: enter it anew.":
+    "el libro tiene otra anotación con esta identificación: anótela de nuevo.",
     "NOW {#1}: STOP. {2}": "AHORA {#1}: PARE. {2}",
     "NOW {#1}: {2}": "AHORA {#1}: {2}",
     "NOW: nothing more by this plan.": "AHORA: nada más según este plan.",
