@@ -12,8 +12,8 @@ from collections.abc import Iterator, Mapping, Sequence
 from datetime import date, datetime, timedelta
 from typing import Any
 
+from farwall.days.words import date_words
 from farwall.papers.days_scale import Week, mondays, wedge_outline
-from farwall.papers.days_words import day_words
 from farwall.papers.ink import INK, LINE, RAMP, SOFT, WHITE
 from farwall.papers.lettering import SCREEN_LETTERING, Lettering, clipped, text_width
 from farwall.papers.svg import Svg, number
@@ -100,7 +100,7 @@ def _ticks(svg: Svg, week: Week, lettering: Lettering) -> None:
             x = week.x(at + timedelta(hours=hour))
             if day < 5:
                 svg.line([(x, 0), (x, depth)], stroke=INK, stroke_width=0.8)
-        words = day_words(at) if day < 5 else day_words(at)[:3]
+        words = date_words(at) if day < 5 else date_words(at)[:3]
         svg.text((week.x(at) + 4, _RULE_H - 4), words, lettering.small, anchor="start", bold=True,
                  fill=INK if day < 5 else SOFT)  # fmt: skip
 
@@ -182,8 +182,8 @@ def _wedge(svg: Svg, week: Week, step: Mapping[str, Any], lettering: Lettering) 
     told = "M" + "L".join(f"{number(x)},{number(y)}" for x, y in path) + "Z"
     svg.element("path", d=told, fill=LINE, fill_opacity=0.6, stroke=SOFT, stroke_width=0.8)
     if week.monday <= likely < week.sunday_ends:
-        until = f"to {day_words(high)}" if step["ends_high_at"] else "on, open end"
-        words = f"handed over, {day_words(low)} {until}"
+        until = f"to {date_words(high)}" if step["ends_high_at"] else "on, open end"
+        words = f"handed over, {date_words(low)} {until}"
         wide = text_width(words, lettering.small) * lettering.widen
         x = min(max(week.x(likely) - wide / 2, 4.0), week.width - wide - 4)
         svg.text((x, mid + lettering.small * 0.36), words, lettering.small, anchor="start",
@@ -234,5 +234,5 @@ def _told(houses: Sequence[Mapping[str, Any]]) -> str:
     for house in houses:
         first = datetime.fromisoformat(house["steps"][0]["starts_at"])
         last = datetime.fromisoformat(house["steps"][-1]["ends_at"])
-        parts.append(f"{house['name']} {day_words(first)} to {day_words(last)}, {house['crew']}")
+        parts.append(f"{house['name']} {date_words(first)} to {date_words(last)}, {house['crew']}")
     return "; ".join(parts) + "."

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import datetime
 
-from farwall.papers.days_words import day_words
+from farwall.days.words import date_words
 from farwall.papers.wall_clock import WallClock
 
 DAYS_MIN = 4 * 24 * 60.0
@@ -17,7 +17,7 @@ def day_moment(clock: WallClock, minutes: float, *, hour: bool = True) -> str:
     is said with it is told whole."""
     moment = clock.at(minutes)
     days = (moment.date() - clock.starts_at.date()).days
-    day = day_words(moment) if clock.day_told else f"day {days + 1}"
+    day = date_words(moment) if clock.day_told else f"day {days + 1}"
     if not hour:
         return day
     half = "" if clock.units == "metric" else " am" if moment.hour < _NOON_H else " pm"

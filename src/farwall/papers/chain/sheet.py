@@ -9,12 +9,13 @@ from importlib.resources import files
 from pathlib import Path
 from typing import Any
 
+from farwall.days.words import date_words
 from farwall.evidence import rank_words
 from farwall.facts.job import Job
 from farwall.facts.plain import plain as plain_facts
 from farwall.job.plan_job import hash_of
 from farwall.papers.days_tape import days_tape_svg
-from farwall.papers.days_words import day_words, moment_words, time_words
+from farwall.papers.days_words import moment_words, time_words
 from farwall.papers.foot import foot_line
 from farwall.papers.lettering import PAPER_LETTERING
 from farwall.papers.long_words import breakable
@@ -111,7 +112,8 @@ def page_words(
         "lock_late": _lock_late(house["lock"]["ends_high_at"], units),
         "steps": [_row(step, units) for step in house["steps"]],
         "before": [
-            (day_words(date.fromisoformat(one["date"])), one["what"]) for one in house["milestones"]
+            (date_words(date.fromisoformat(one["date"])), one["what"])
+            for one in house["milestones"]
         ],
         "rests": _rests(told, house),
         "cautions": list(told["cautions"]),
@@ -138,11 +140,11 @@ def _row(step: Mapping[str, Any], units: Units) -> dict[str, str]:
     )
     until = time_words(end, units)
     if end.date() != start.date():
-        until = f"{day_words(end)[:3]} {until}"
+        until = f"{date_words(end)[:3]} {until}"
     high = step["ends_high_at"]
     may = "open end" if high is None else _short(datetime.fromisoformat(high), units)
     return {
-        "day": day_words(start),
+        "day": date_words(start),
         "hours": f"{time_words(start, units)} to {until}",
         "name": step["name"],
         "wait": step["wait"],
@@ -151,7 +153,7 @@ def _row(step: Mapping[str, Any], units: Units) -> dict[str, str]:
 
 
 def _short(at: datetime, units: Units) -> str:
-    return f"{day_words(at)} {time_words(at, units)}"
+    return f"{date_words(at)} {time_words(at, units)}"
 
 
 def _rests(told: Mapping[str, Any], house: Mapping[str, Any]) -> list[str]:
@@ -170,7 +172,7 @@ def _rests(told: Mapping[str, Any], house: Mapping[str, Any]) -> list[str]:
         )
     if house["due"] is not None:
         late = house["late_days"]
-        due = day_words(date.fromisoformat(house["due"]))
+        due = date_words(date.fromisoformat(house["due"]))
         days = f"{late} day{'s' * (late != 1)}"
         lines.append(f"Due {due}" + (f": late by {days}." if late else "."))
     return lines
