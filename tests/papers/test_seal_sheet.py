@@ -109,7 +109,7 @@ SAID_SELDOM = (
     ("Recoat window too short: coat 1 begun Mon 3 May 07:30 is ready for the next at Tue 4 May "
     "09:00 at the late end, and from Tue 4 May 07:30 on it has to be abraded first."),
     ("Coat 2 finds no hours between Mon 3 May 12:30 (ready at the late end) and Tue 4 May 07:30 "
-    "(abraded from then on): it is night or the working day is over."),
+    "(abraded from then on): it is night, the working day is over, or nobody works."),
     ("Edge: in Den (field 1.1) an edge would be 6.0 min old, and it lives 3.7. Two sprayers side "
     "by side on each band, each with a full tank."),
     ("Edge: in Den (field 1.1) an edge would be 6.0 min old, and it lives 3.7. A helper who swaps "

@@ -189,7 +189,7 @@ def test_good_weather_is_sealed_after_the_late_end_of_the_dry_down(tmp_path):
 
 def test_a_floor_told_as_dry_is_sealed_from_then_on_and_says_what_its_clock_said(tmp_path):
     weather = forecast(tmp_path, lambda _: 45)
-    told = START + timedelta(hours=30)
+    told = START + timedelta(hours=6)
     day = seal_day(ROOMS, weather=weather, from_at=told)
     begins = datetime.fromisoformat(day.sealing.coats[0].begins_at)
     assert told <= begins < told + timedelta(hours=24)
@@ -213,6 +213,26 @@ def test_real_weather_keeps_to_its_windows(shared, name):
         assert all(one.word != "no" for one in day.sealing.coats)
         assert faults(day) == []
     assert {one.word for one in day.sealing.windows} <= {"go", "care", "no"}
+
+
+def _days(day):
+    return [datetime.fromisoformat(one.begins_at).strftime("%a") for one in day.sealing.coats]
+
+
+def test_a_floor_dry_on_a_saturday_is_sealed_on_monday_as_the_calendar_has_it():
+    """Before, the seal sheet said Saturday and Sunday, and the schedule Monday and Tuesday."""
+    told = replace(
+        ROOMS, starts_at="2026-05-12T08:00:00-06:00", sealer=replace(ACRYLIC, recoat_from_h=12)
+    )
+    day = seal_day(told)
+    assert datetime.fromisoformat(day.sealing.dried_down.not_before).strftime("%a") == "Sat"
+    assert _days(day) == ["Mon", "Tue"]
+    assert faults(day) == []
+
+
+def test_who_names_a_saturday_works_on_it():
+    day = seal_day(ROOMS, from_at=datetime.fromisoformat("2026-05-16T07:30:00-06:00"))
+    assert _days(day)[0] == "Sat"
 
 
 @pytest.mark.parametrize("seed", [1, 5])

@@ -15,8 +15,8 @@ from farwall.job.seal_day.hours import SealHours, begins_for, in_working_day, ne
 START = datetime(2026, 5, 18, 0, tzinfo=UTC)
 
 
-def known(words):
-    """Hours from midnight on, one letter each: g go, c care, d dew, w too warm."""
+def known(words, **more):
+    """Hours from midnight of a Monday on, one letter each: g go, c care, d dew, w too warm."""
     told = {
         "g": ("go", ()),
         "c": ("care", ("damp air: 70 % humidity",)),
@@ -27,7 +27,8 @@ def known(words):
         tuple(
             Sealing(START + timedelta(hours=n), *told[word], 20.0, 10.0, 50.0)
             for n, word in enumerate(words)
-        )
+        ),
+        **more,
     )
 
 
@@ -37,8 +38,8 @@ def after(hours):
                                        60 * hours, "guess")  # fmt: skip
 
 
-def found(words, minutes=(60, 60), *, wait_h=4, to_h=24, hour=0):
-    hours = known(words)
+def found(words, minutes=(60, 60), *, wait_h=4, to_h=24, hour=0, **more):
+    hours = known(words, **more)
     return begins_for(
         hours, minutes, after(wait_h), to_h * 60,
         not_before=START + timedelta(hours=hour), last=hours.hours[-1].starts_at,
@@ -55,8 +56,32 @@ def test_two_coats_fit_into_one_good_day():
 
 
 def test_a_coat_ends_within_the_working_day_else_it_waits_for_the_next():
-    """By hand: from 7:30 three hours, ready at 16:30: an hour more would end at 17:30."""
-    assert found("g" * 48, (180, 60), wait_h=6).coats == (at(7.5), at(31.5))
+    """By hand: from 8:30 three hours, ready at 17:30; at 7:30 an hour is left until it is late."""
+    assert found("g" * 48, (180, 60), wait_h=6).coats == (at(8.5), at(31.5))
+
+
+def test_hours_without_an_hour_to_spare_are_taken_where_that_day_has_no_others():
+    """By hand: with dew from 11 on only what begins at 7:30 is over; the next has no minute left."""
+    found_ = found("g" * 11 + "d" * 13 + "g" * 24, (180, 60), wait_h=6)
+    assert found_.coats == (at(7.5), at(31.5))
+
+
+def test_on_weekends_nobody_works():
+    """By hand: dry on Saturday the floor waits for Monday; dry on Friday too, for its second coat
+    would be too late after the weekend."""
+    monday = 7 * 24 + 7.5
+    for day in (5, 6):
+        begun = found("g" * 240, hour=24 * day, weekends=False).coats
+        assert begun == (at(monday), at(monday + 5))
+    friday = found("g" * 240, wait_h=12, hour=24 * 4, weekends=False).coats
+    assert friday == (at(monday + 1), at(monday + 24))
+    assert found("g" * 240, hour=24 * 5).coats[0] == at(5 * 24 + 7.5)
+
+
+def test_where_the_weekend_takes_all_hours_that_is_said():
+    none = found("g" * 7 * 24, wait_h=12, hour=24 * 4, weekends=False)
+    assert none.coats == ()
+    assert any("or nobody works" in one for one in none.against)
 
 
 def test_every_hour_of_a_coat_has_to_be_good():

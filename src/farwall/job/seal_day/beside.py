@@ -14,7 +14,7 @@ from farwall.facts.plan import Clock
 from farwall.job.seal_day.airing import SealAir, air_for
 from farwall.job.seal_day.coats import at
 from farwall.job.seal_day.films import has_solvent
-from farwall.job.seal_day.hours import HALF_H, in_working_day, next_half_hour
+from farwall.job.seal_day.hours import HALF_H, next_half_hour
 from farwall.job.seal_day.litres import Opened, opened
 from farwall.job.seal_day.noun import (
     Barrier,
@@ -141,7 +141,7 @@ def _good_before(told: Told, latest: datetime) -> datetime:
     earliest = told.dried.at_likely or told.dried.sure_at
     moment = next_half_hour(latest) - HALF_H
     while moment >= earliest:
-        if in_working_day(moment, moment + HALF_H) and not told.known.against(moment):
+        if told.known.works(moment, moment + HALF_H) and not told.known.against(moment):
             return moment
         moment -= HALF_H
     return latest

@@ -14,6 +14,7 @@ from farwall.air.sealers import limits_of
 from farwall.air.sealing import HourToSeal, may_seal
 from farwall.air.weather import Forecast, WeatherFile
 from farwall.beside import Beside, at_once
+from farwall.days.clock import SATURDAY
 from farwall.days.work_hours import WORK_FROM_MIN
 from farwall.facts.job import Job
 from farwall.facts.plan import Plan
@@ -23,7 +24,7 @@ from farwall.job.seal_day.beside import sealing_of_day
 from farwall.job.seal_day.coats import LaidCoat, coats_laid
 from farwall.job.seal_day.crossing import Ways
 from farwall.job.seal_day.edge import SealLasting, never
-from farwall.job.seal_day.hours import Begins, SealHours, begins_for, next_half_hour
+from farwall.job.seal_day.hours import HALF_H, Begins, SealHours, begins_for, next_half_hour
 from farwall.job.seal_day.noun import Sealing
 from farwall.job.seal_day.patch import WAIT_H
 from farwall.job.seal_day.ready import reasons_of
@@ -134,11 +135,20 @@ def _facts(job: Job, weather: WeatherFile | Forecast | None, from_at: datetime |
         weather,
         replace(ground, settled=settled),
         dried,
-        SealHours(words, us),
+        SealHours(words, us, weekends=_on_weekends(job, weather, from_at)),
         SealWaits(job.sealer, limits, lasting, Waits(lasting)),
         not_before,
         tuple(one.what for one in reasons),
     )
+
+
+def _on_weekends(
+    job: Job, weather: WeatherFile | Forecast | None, from_at: datetime | None
+) -> bool:
+    """Whether a Saturday is a day like others: none is told, or who asks names one himself."""
+    if from_at is not None:
+        return from_at.weekday() >= SATURDAY
+    return job.starts_at is None and not isinstance(weather, Forecast)
 
 
 def _dry_and_tried(dried: Earliest) -> datetime:
@@ -166,7 +176,7 @@ def _begins(day: _Day, minutes: Sequence[float]) -> Begins:
 
 
 def _laid(day: _Day, begins: Begins, beside: Beside) -> _Laid:
-    starts_at = begins.coats[0] if begins.coats else _next_morning(day.not_before)
+    starts_at = begins.coats[0] if begins.coats else _next_morning(day)
     no_hours = () if begins.coats else begins.against
 
     def refusing(moment: datetime) -> tuple[str, ...]:
@@ -194,8 +204,10 @@ def _laid(day: _Day, begins: Begins, beside: Beside) -> _Laid:
     return _Laid(lasting, laid, coats_laid(ground, lasting, laid, ways, waits, begins=minutes))
 
 
-def _next_morning(moment: datetime) -> datetime:
-    """The first hour of work at or after a moment, to the full half hour."""
-    morning = moment.replace(hour=0, minute=0, second=0, microsecond=0)
+def _next_morning(day: _Day) -> datetime:
+    """The first hour of work when the floor is dry, or after."""
+    morning = day.not_before.replace(hour=0, minute=0, second=0, microsecond=0)
     begin = morning + timedelta(minutes=WORK_FROM_MIN)
-    return begin if moment <= begin else begin + timedelta(days=1)
+    while begin < day.not_before or not day.known.works(begin, begin + HALF_H):
+        begin += timedelta(days=1)
+    return begin

@@ -5,8 +5,10 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 from datetime import datetime, timedelta
+from itertools import pairwise
 
 from farwall.air.sealing import Sealing
+from farwall.days.clock import SATURDAY
 from farwall.days.words import date_words
 from farwall.days.work_hours import WORK_FROM_MIN, WORK_UNTIL_MIN
 from farwall.facts.plan import Clock
@@ -17,6 +19,8 @@ Recoat = Callable[[int, datetime], Clock]
 """The wait after coat number (from 0) that ends at this moment."""
 _HOUR = timedelta(hours=1)
 HALF_H = timedelta(minutes=30)
+SPARE = _HOUR
+"""Wished for before the coat below has to be abraded. A guess."""
 
 
 @dataclass(frozen=True)
@@ -34,10 +38,16 @@ class SealHours:
     hours: Sequence[Sealing]
     us: bool = False
     """Whether moments are told with am and pm."""
+    weekends: bool = True
+    """Whether somebody works on Saturdays and Sundays too; also where no day was told."""
 
     def told(self, moment: datetime) -> str:
         """`Mon 4 May 9:00`, whatever the machine's language."""
         return f"{date_words(moment)} {clock_words(moment, us=self.us)}"
+
+    def works(self, begins: datetime, ends: datetime) -> bool:
+        """Whether both lie within one day on which somebody works, and within its hours."""
+        return in_working_day(begins, ends) and (self.weekends or begins.weekday() < SATURDAY)
 
     def against(self, moment: datetime) -> tuple[str, ...]:
         """What stands against sealing at this moment; an hour that is not known is refused."""
@@ -100,10 +110,15 @@ def begins_for(
     """The first hours that hold all coats, each so many `minutes` long.
 
     A coat begins after the late end of the wait for the one below, and within `latest_min` of
-    that one's beginning. Sought every half hour from `not_before` to `last`.
+    that one's beginning. Sought every half hour from `not_before` to `last`; where the first hours
+    leave less than `SPARE` until a coat would have to be abraded, later ones of that day are taken
+    that leave it.
     """
     why: dict[str, str] = {}
+    tight: tuple[datetime, ...] = ()
     for first in _moments(not_before, last):
+        if tight and first.date() > tight[0].date():
+            break
         row = [first]
         if not _holds(known, first, minutes[0], why, 0):
             continue
@@ -116,9 +131,19 @@ def begins_for(
                 break
             row.append(found)
         if len(row) == len(minutes):
-            return Begins(tuple(row))
+            if _spare(row, latest_min) >= SPARE:
+                return Begins(tuple(row))
+            tight = tight or tuple(row)
+    if tight:
+        return Begins(tight)
     against = tuple(why.values()) or (f"No hour is known from {known.told(not_before)} on.",)
     return Begins((), against)
+
+
+def _spare(begun: Sequence[datetime], latest_min: float) -> timedelta:
+    """The least time that is left when a coat is begun until the one below has to be abraded."""
+    late = timedelta(minutes=latest_min)
+    return min((one + late - then for one, then in pairwise(begun)), default=SPARE)
 
 
 def _next(
@@ -153,7 +178,7 @@ def _next(
     for moment in _moments(ready, latest):
         if _holds(known, moment, minutes[number], tried, number):
             return moment
-    told = " ".join(tried.values()) or "it is night or the working day is over."
+    told = " ".join(tried.values()) or "it is night, the working day is over, or nobody works."
     why.setdefault(
         f"window {number}",
         f"Coat {number + 1} finds no hours between {known.told(ready)} (ready at the late end) and "
@@ -166,7 +191,7 @@ def _holds(
     known: SealHours, begins: datetime, length_min: float, why: dict[str, str], number: int
 ) -> bool:
     ends = begins + timedelta(minutes=length_min)
-    if not in_working_day(begins, ends):
+    if not known.works(begins, ends):
         return False
     against = known.first_against(begins, ends)
     if against:

@@ -181,7 +181,8 @@ PHRASES = {
     "on): {4}":
     "La mano {#1} no halla horas entre {#2} (lista a más tardar) y {#3} (desde entonces se lija): "
     "{4}",
-    "it is night or the working day is over.": "es de noche o ya acabó la jornada.",
+    "it is night, the working day is over, or nobody works.":
+    "es de noche, ya acabó la jornada o nadie trabaja.",
     "Edge: in {@1} (field {&2}) an edge would be {#3} old, and it lives {#4}.":
     "Orilla: en {@1} (tramo {&2}) una orilla tendría {#3}, y vive {#4}.",
     "The page Go or no-go lists the tests to do.":
