@@ -9,6 +9,7 @@ import hashlib
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 from datetime import datetime
+from functools import cached_property
 from typing import TypedDict, Unpack
 
 import rfc8785
@@ -21,12 +22,15 @@ from farwall.facts.lessons import Lessons
 from farwall.facts.plain import plain
 from farwall.facts.plan import (
     PLAN_VERSION,
+    Clock,
+    Field,
     Plan,
     PlanCoat,
     PlanFloor,
     PlanInputs,
 )
 from farwall.facts.settled import SettledJob
+from farwall.facts.sunlight import SunOnFloor
 from farwall.floor.nouns import Floor
 from farwall.job.cautions import cautions_for
 from farwall.job.coats import coats_of
@@ -46,6 +50,7 @@ from farwall.job.wet_below import wet_warnings
 from farwall.mix.plan import plan_mixes
 from farwall.nouns import dataclass
 from farwall.spray.fields import Budget, Cut, cut_into_fields
+from farwall.spray.plan_coat import Aside, LaidField
 from farwall.spray.sweeps import Sweeps
 
 
@@ -139,76 +144,94 @@ def planned_begun(
 
     asked: whether the order was insisted on; by the job's own wish when left out.
     """
-    settled, floor = ground.settled, ground.floor
     done, clocks, asides = coats_of(ground, laid, thorough=thorough)
-    mixed = plan_mixes(mix_needs([one.field for one in done]), settled)
-    sun = sun_on_floor(ground.lasting, done, floor)
-    inputs = _inputs(job, settled, floor)
-    inputs_hash = hash_of(plain(inputs))
-    bare = Plan(
-        version=PLAN_VERSION,
-        job=job.name or job.id,
-        inputs_hash=inputs_hash,
-        starts_at=settled.starts_at,
-        inputs=inputs,
-        fields=tuple(one.field for one in done),
-        mixes=mixed.mixes,
-        looks=mixed.looks,
-        ways=mixed.ways,
-        clocks=clocks,
-        cautions=cautions_for(settled),
-        grounds=(
-            *weather_grounds(ground.lasting, settled.grounds),
-            *mixed.grounds,
-            *sun_grounds(job, sun),
-        ),
-        buying=mixed.buying,
-        warnings=(
-            *settled.warnings,
-            *mixed.warnings,
-            *light_warnings(
-                job,
-                daylight_of(job, settled.starts_at),
-                [one.field for one in done],
-                clocks,
-                [coat.coat for coat in settled.coats],
-            ),
-            *wet_warnings(
-                [one.field for one in done],
-                clocks,
-                [coat.id for coat in settled.coats],
-                datetime.fromisoformat(settled.starts_at),
-                us=job.wishes.units == "us",
-            ),
-            *warnings_of_ground(job, weather, ground),
-        ),
-        chances=day_drawn(ground, done, int(inputs_hash[:_SEED_DIGITS], 16)),
-        proof=proof_of(
-            laid.cut, laid.order, asked=bool(job.wishes.order) if asked is None else asked
-        ),
-        sun=sun,
-        patches=floor_patches(job),
-        stain_names=settled.stain_names,
-    )
+    case = _Case(job, ground, laid, weather, done, clocks)
+    bare = case.bare(asked=bool(job.wishes.order) if asked is None else asked)
+    return PlanBegun(bare, lambda: case.whole(bare, asides))
 
-    def whole() -> Plan:
+
+@dataclass(frozen=True)
+class _Case:
+    """A job whose fields are sprayed on the clock: what its plan is put together from."""
+
+    job: Job
+    ground: JobGround
+    laid: LaidOut
+    weather: WeatherFile | Forecast | None
+    done: tuple[LaidField, ...]
+    clocks: tuple[Clock, ...]
+
+    @cached_property
+    def fields(self) -> list[Field]:
+        """The fields of all coats, without what is sought aside."""
+        return [one.field for one in self.done]
+
+    @cached_property
+    def sun(self) -> SunOnFloor | None:
+        """Where and when the sun falls on the floor."""
+        return sun_on_floor(self.ground.lasting, self.done, self.ground.floor)
+
+    def bare(self, *, asked: bool) -> Plan:
+        """The plan without choices, remedies, go or no-go, and what is said of these."""
+        job, settled = self.job, self.ground.settled
+        mixed = plan_mixes(mix_needs(self.fields), settled)
+        inputs = _inputs(job, settled, self.ground.floor)
+        inputs_hash = hash_of(plain(inputs))
+        return Plan(
+            version=PLAN_VERSION,
+            job=job.name or job.id,
+            inputs_hash=inputs_hash,
+            starts_at=settled.starts_at,
+            inputs=inputs,
+            fields=tuple(self.fields),
+            mixes=mixed.mixes,
+            looks=mixed.looks,
+            ways=mixed.ways,
+            clocks=self.clocks,
+            cautions=cautions_for(settled),
+            grounds=(
+                *weather_grounds(self.ground.lasting, settled.grounds),
+                *mixed.grounds,
+                *sun_grounds(job, self.sun),
+            ),
+            buying=mixed.buying,
+            warnings=(*settled.warnings, *mixed.warnings, *self.warnings()),
+            chances=day_drawn(self.ground, self.done, int(inputs_hash[:_SEED_DIGITS], 16)),
+            proof=proof_of(self.laid.cut, self.laid.order, asked=asked),
+            sun=self.sun,
+            patches=floor_patches(job),
+            stain_names=settled.stain_names,
+        )
+
+    def warnings(self) -> tuple[str, ...]:
+        """What is said of light, of wet coats below, and of what the plan stands on."""
+        settled, fields = self.ground.settled, self.fields
+        daylight = daylight_of(self.job, settled.starts_at)
+        coats = [one.coat for one in settled.coats]
+        begins, us = datetime.fromisoformat(settled.starts_at), self.job.wishes.units == "us"
+        return (
+            *light_warnings(self.job, daylight, fields, self.clocks, coats),
+            *wet_warnings(fields, self.clocks, [one.id for one in coats], begins, us=us),
+            *warnings_of_ground(self.job, self.weather, self.ground),
+        )
+
+    def whole(self, bare: Plan, asides: Callable[[], list[Aside]]) -> Plan:
+        """The same plan with what was sought aside, and go or no-go by all of it."""
         # Loaded here: what is found aside is still being sought by other processes.
         from farwall.job.go import go_of_plan
         from farwall.job.go.cuts import hold_cuts
 
-        told = (one.with_aside(found).field for one, found in zip(done, asides(), strict=True))
-        fields = hold_cuts(tuple(told), job)
-        go = go_of_plan(job, fields)
+        told = (one.with_aside(found).field for one, found in zip(self.done, asides(), strict=True))
+        fields = hold_cuts(tuple(told), self.job)
+        go = go_of_plan(self.job, fields)
         warnings = (
             *bare.warnings,
-            *resting(job, fields),
-            *unheld(job, fields),
+            *resting(self.job, fields),
+            *unheld(self.job, fields),
             *suction_warnings(go),
-            *sun_warnings(job, weather, sun),
+            *sun_warnings(self.job, self.weather, self.sun),
         )
         return replace(bare, fields=fields, go=go, warnings=warnings)
-
-    return PlanBegun(bare, whole)
 
 
 def hash_of(inputs: object) -> str:
