@@ -47,3 +47,12 @@ class Unanswerable(FarwallError):
         self.reason = reason
         self.remedies = remedies
         super().__init__(reason)
+
+
+def mistakes_of(error: FarwallError) -> list[str]:
+    """What it says, a line for each thing: mistakes, or the reason and then what would help."""
+    if isinstance(error, Refused):
+        return [str(one) for one in error.mistakes]
+    if isinstance(error, Unanswerable):
+        return [error.reason, *error.remedies]
+    return [str(error)]

@@ -10,6 +10,7 @@ from datetime import date, timedelta
 from typing import Literal
 
 from farwall.acid.waste_limits import FEDERAL, corrosive_by_ph, toxic_by_chromium
+from farwall.acid.worn import day_told
 from farwall.facts.discharge import OfficialWord, WasteWay, WaterTest
 from farwall.nouns import dataclass
 
@@ -45,7 +46,7 @@ def faults_of(word: OfficialWord, day: date | None = None) -> tuple[str, ...]:
         found.append("Nobody is named who said it.")
     if not word.office.strip():
         found.append("No office is named.")
-    said, until = _day(word.on), _day(word.until)
+    said, until = day_told(word.on), day_told(word.until)
     if said is None:
         found.append("No day is named on which it was said.")
     if word.way == "sewer" and not word.in_writing:
@@ -126,10 +127,3 @@ def _least_ph(word: OfficialWord) -> float | None:
     if word.way != "sewer":
         return word.limits.least_ph
     return max(word.limits.least_ph or 0.0, FEDERAL["sewer-ph"].value)
-
-
-def _day(text: str) -> date | None:
-    try:
-        return date.fromisoformat(text) if text else None
-    except ValueError:
-        return None

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import argparse
 import json
-from datetime import date, datetime, timedelta
 from typing import TYPE_CHECKING
 
 from farwall.cli.office_ground import office_arguments, office_ground
+from farwall.job.office.ground import handed_over_on
 
 if TYPE_CHECKING:
-    from farwall.job.office import OfficeGround
+    pass
 
 _DONE = 0
 
@@ -39,7 +39,7 @@ def run(options: argparse.Namespace) -> int:
     rooms = {one.id: one.label for one in ground.job.floor.rooms}
     latitude = ground.job.place.latitude_deg
     call = call_from(
-        options.told, rooms, handed_over=_handed_over(ground),
+        options.told, rooms, handed_over=handed_over_on(ground),
         north=None if latitude is None else latitude > 0,
     )  # fmt: skip
     found = triage_of(ground.job, ground.plan, ground.story, call, ground.lessons)
@@ -48,11 +48,3 @@ def run(options: argparse.Namespace) -> int:
     else:
         print("\n".join(said(found)))
     return _DONE
-
-
-def _handed_over(ground: OfficeGround) -> date | None:
-    """The day of hand-over as the log has it."""
-    last = ground.story.last("handed-over") if ground.story is not None else None
-    if last is None:
-        return None
-    return (datetime.fromisoformat(ground.plan.starts_at) + timedelta(minutes=last.at_min)).date()

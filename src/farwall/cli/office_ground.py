@@ -11,6 +11,7 @@ from farwall.errors import Mistake, Refused
 
 if TYPE_CHECKING:
     from farwall.facts.job import Job
+    from farwall.facts.lessons import Lessons
     from farwall.facts.log import Kept
     from farwall.job.office import OfficeGround
 
@@ -48,7 +49,7 @@ def office_ground(options: argparse.Namespace) -> OfficeGround:
     kept = _kept(options.log)
     return OfficeGround(
         job, plan, weather, story(plan, kept) if kept else None, kept, van=_van(options.van),
-        wares=_wares(options.wares), lessons=_lessons(options.lessons), on=_day(options.on),
+        wares=_wares(options.wares), lessons=lessons_in(options.lessons), on=_day(options.on),
         calendar=calendar,
     )  # fmt: skip
 
@@ -86,7 +87,8 @@ def _wares(path: Path | None):  # type: ignore[no-untyped-def]
     return read.prices
 
 
-def _lessons(path: Path | None):  # type: ignore[no-untyped-def]
+def lessons_in(path: Path | None) -> Lessons | None:
+    """What closed jobs taught, as a file has it; None without one."""
     if path is None:
         return None
     from farwall.readers.lessons_json import read_lessons

@@ -8,8 +8,10 @@ import sys
 from collections.abc import Callable
 from functools import partial
 from pathlib import Path
-from typing import TYPE_CHECKING, Any, Literal
+from typing import TYPE_CHECKING, Any
 
+from farwall.cli.office_ground import lessons_in
+from farwall.cli.paper_words import wishing
 from farwall.cli.weather_file import job_out_weather, weather_of
 from farwall.errors import Mistake, Refused
 from farwall.nouns import dataclass
@@ -125,8 +127,8 @@ def run(options: argparse.Namespace) -> int:
     if options.lessons is None and options.book is None and options.sprayer:
         raise Refused(Mistake("--sprayer", "it goes with --lessons.", "Add --lessons FILE."))
     tool = None if options.book or options.out is None else _tool_begun(fresh=options.fresh)
-    lessons = _of_book(options.book) if options.lessons is None else _lessons(options.lessons)
-    job = _wishing(_read(options.job, fresh=options.fresh), options.language)
+    lessons = _of_book(options.book) if options.lessons is None else lessons_in(options.lessons)
+    job = wishing(_read(options.job, fresh=options.fresh), options.language)
     words = tuple(word.strip() for word in (options.order or "").split(",") if word.strip())
     asked = Asked(
         weather_file=options.weather,
@@ -182,22 +184,6 @@ def _job_in(path: Path) -> Job:
     from farwall.readers.job_json import read_job  # loaded where the file is read, nowhere else
 
     return read_job(path)
-
-
-def _wishing(job: Job, language: Literal["en", "es"] | None) -> Job:
-    from dataclasses import replace
-
-    if language is None:
-        return job
-    return replace(job, wishes=replace(job.wishes, language=language))
-
-
-def _lessons(path: Path | None) -> Lessons | None:
-    if path is None:
-        return None
-    from farwall.readers.lessons_json import read_lessons
-
-    return read_lessons(path)
 
 
 def _of_book(address: str | None) -> Lessons | None:
@@ -291,7 +277,7 @@ def plan_into(
 
 def _planner(weather: WeatherFile | Forecast | None, asked: Asked) -> Callable[..., PlanBegun]:
     """`plan_begun` with all but the job told; nothing is loaded before a plan is asked for."""
-    lessons = asked.lessons or _lessons(asked.lessons_file)
+    lessons = asked.lessons or lessons_in(asked.lessons_file)
 
     def planner(job: Job, **more: Any) -> PlanBegun:
         from farwall.job.plan_job import plan_begun
@@ -331,7 +317,7 @@ def _planned(
         plan = _with_van(plan, job, van_file)
     document = plan_to_dict(plan)
     files = plan_files_begun(plan, job, document, beside=forked)
-    faults = _faults(document, us=job.wishes.units == "us")  # while the sheet is set
+    faults = checked_faults(document, us=job.wishes.units == "us")  # while the sheet is set
     for needed_to_keep in ("tempfile", "zipfile"):
         import_module(needed_to_keep)
     return _Made(plan, document, files(), lambda: faults)
@@ -348,7 +334,7 @@ def _planned_before(key: str, *, us: bool) -> _Made | None:
         return None
     try:
         document = json.loads(files["plan.json"])
-        faults = forked(partial(_faults, document, us=us))
+        faults = forked(partial(checked_faults, document, us=us))
         return _Made(plan_from(document, "plan.json"), document, files, faults, before=True)
     except (ValueError, Refused):
         return None
@@ -363,7 +349,7 @@ def _with_van(plan: Plan, job: Job, file: Path) -> Plan:
     return replace(plan, van=van_plan(read_van(file), plan, job))
 
 
-def _faults(document: dict[str, object], *, us: bool) -> list[str]:
+def checked_faults(document: dict[str, object], *, us: bool) -> list[str]:
     """What the checker finds wrong with a plan, in words."""
     from farwall.job.faults_told import faults_told
     from farwall.spray.check import check_plan

@@ -9,6 +9,7 @@ from functools import partial
 
 from farwall.cli.log_kept import log_word, rinsed_by_log
 from farwall.cli.paper_words import paper_words, wishing
+from farwall.cli.plan import checked_faults
 from farwall.cli.weather_file import job_out_weather, weather_of
 from farwall.errors import Mistake, Refused
 from farwall.units import measures_own_first
@@ -47,7 +48,7 @@ def run(options: argparse.Namespace) -> int:
     day = seal_day(job, weather=weather, from_at=from_at, beside=forked)
     document = seal_document(day.plan, day.sealing)
     us = job.wishes.units == "us"
-    checked = forked(partial(_faults, document, us=us))
+    checked = forked(partial(checked_faults, document, us=us))
     files = seal_files(
         day.plan, day.sealing, document, wishes=wishing(job, options.language).wishes,
         revision=job.revision, screens=options.screens,
@@ -72,10 +73,3 @@ def _moment(text: str) -> datetime:
     if found.tzinfo is None:
         raise Refused(Mistake("--from", f"{text} does not say its offset.", says))
     return found
-
-
-def _faults(document: dict[str, object], *, us: bool) -> list[str]:
-    from farwall.job.faults_told import faults_told
-    from farwall.spray.check import check_plan
-
-    return faults_told(document, check_plan(document), us=us)

@@ -66,3 +66,8 @@ def lab_of_srgb(coded: ArrayLike) -> Floats:
 def srgb_of_lab(lab: ArrayLike) -> Floats:
     """sRGB 0 to 1 that shows a colour; what lies outside is cut off at the channel."""
     return srgb_of_linear(xyz_of_lab(lab) @ np.linalg.inv(XYZ_OF_SRGB).T)
+
+
+def triple(values: Floats) -> tuple[float, float, float]:
+    """Three numbers of an array as plain ones: L*, a*, b*."""
+    return float(values[0]), float(values[1]), float(values[2])

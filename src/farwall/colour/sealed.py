@@ -16,6 +16,7 @@ from numpy.typing import NDArray
 
 from farwall.colour.channels import channels_of_lab, lab_of_channels
 from farwall.colour.dose import INNER, OUTER
+from farwall.colour.lab import triple
 from farwall.nouns import dataclass
 
 Floats = NDArray[np.float64]
@@ -47,11 +48,11 @@ class Sealing:
 
     def sealed(self, wet: Lab) -> Lab:
         """Likely sealed look."""
-        return _lab(_other_face(np.array(wet), INNER, np.array(self.inner)))
+        return triple(_other_face(np.array(wet), INNER, np.array(self.inner)))
 
     def wet(self, sealed: Lab) -> Lab:
         """Likely clean wet look of what was seen sealed alone."""
-        return _lab(_other_face(np.array(sealed), self.inner, np.array(INNER)))
+        return triple(_other_face(np.array(sealed), self.inner, np.array(INNER)))
 
 
 def sealing(pairs: Sequence[tuple[Lab, Lab]]) -> Sealing:
@@ -66,7 +67,7 @@ def sealing(pairs: Sequence[tuple[Lab, Lab]]) -> Sealing:
     left = float(np.sqrt(likely @ (_SHARES - inner) ** 2))
     at = np.mean([wet for wet, _ in pairs], axis=0) if pairs else np.array(MID_TONE)
     low, high = (_other_face(at, INNER, np.array(inner + way * left)) for way in (-1, 1))
-    return Sealing(inner, _lab(np.hypot((high - low) / 2, HAND)), len(pairs))
+    return Sealing(inner, triple(np.hypot((high - low) / 2, HAND)), len(pairs))
 
 
 def _other_face(seen: Floats, from_inner: float, to_inner: Floats) -> Floats:
@@ -74,7 +75,3 @@ def _other_face(seen: Floats, from_inner: float, to_inner: Floats) -> Floats:
     channels = channels_of_lab(seen)
     body = channels / ((1 - OUTER) * (1 - from_inner) + from_inner * channels)
     return lab_of_channels((1 - OUTER) * (1 - to_inner) * body / (1 - to_inner * body))
-
-
-def _lab(values: Floats) -> Lab:
-    return float(values[0]), float(values[1]), float(values[2])

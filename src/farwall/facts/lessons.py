@@ -113,3 +113,8 @@ class Lessons:
             if found is not None and found.weight > 0:
                 return found
         return None
+
+
+def learned_from(jobs: int) -> str:
+    """`learned from 3 jobs`: the source of a learned figure."""
+    return f"learned from {jobs} {'job' if jobs == 1 else 'jobs'}"

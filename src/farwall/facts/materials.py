@@ -41,3 +41,8 @@ class Material:
     never_with: tuple[MaterialKind, ...] = ()
     may_with: tuple[MaterialKind, ...] = ()
     sampled_with: tuple[str, ...] = ()
+
+
+def plain_name(word: str) -> str:
+    """A name as it is compared: `Muriatic-acid ` is `muriatic acid`."""
+    return word.strip().casefold().replace("-", " ").replace("_", " ")

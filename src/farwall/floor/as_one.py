@@ -16,7 +16,7 @@ from shapely.ops import split as split_along
 
 from farwall.errors import Mistake, Refused
 from farwall.floor.geometry import DECIMALS, Point, polygon_geometry, polygons_of
-from farwall.floor.nouns import Floor, Opening, Room
+from farwall.floor.nouns import Floor, Opening, Room, free_name
 from farwall.floor.thresholds import join_thresholds
 
 SEAM_M = 0.05
@@ -91,14 +91,14 @@ def room_split(floor: Floor, room_id: str, line: tuple[Point, Point]) -> Floor:
         what = f"The line does not cut “{room.label}” in two."
         raise Refused(Mistake("line", what, "Draw it from wall to wall, straight across."))
     taken = set(floor.room_by_id)
-    second = _free(f"{room_id}-2", taken)
-    name = _free(f"{room.name} 2", {r.name for r in floor.rooms}) if room.name else ""
+    second = free_name(f"{room_id}-2", taken)
+    name = free_name(f"{room.name} 2", {r.name for r in floor.rooms}) if room.name else ""
     kept = replace(room, polygon=polygon_geometry(parts[0]))
     new = Room(second, polygon_geometry(parts[1]), name, room.storey)
     opening_ids = set(floor.opening_by_id)
     wide = []
     for seam in seams:
-        ident = _free(f"wide-{room_id}-{second}", opening_ids)
+        ident = free_name(f"wide-{room_id}-{second}", opening_ids)
         opening_ids.add(ident)
         length = hypot(seam[1][0] - seam[0][0], seam[1][1] - seam[0][1])
         wide.append(Opening(ident, "wide", seam, (room_id, second), round(length, DECIMALS)))
@@ -157,8 +157,3 @@ def _nearer(
     drawn = shapely.LineString(line)
     away = [shapely.distance(drawn.interpolate(0.5, normalized=True), part) for part in parts]
     return room_id if away[0] <= away[1] else second
-
-
-def _free(wish: str, taken: set[str]) -> str:
-    names = [wish, *(f"{wish}-{number}" for number in range(2, len(taken) + 3))]
-    return next(name for name in names if name not in taken)

@@ -37,7 +37,7 @@ def floor_collection(floor: Floor, exits: Sequence[Exit] = ()) -> Json:
         *(_opening(opening) for opening in floor.openings),
         *(_exit(way, floor) for way in exits),
         *(_fixture(fixture) for fixture in floor.fixtures),
-        *(_feature("saw cut", _line(cut.line), id=cut.id) for cut in floor.saw_cuts),
+        *(feature("saw cut", _line(cut.line), id=cut.id) for cut in floor.saw_cuts),
         *(_window(window) for window in floor.windows),
     ]
     collection = {"type": "FeatureCollection", "units": "m", "features": features}
@@ -253,7 +253,8 @@ def _shown(value: Any) -> str:
     return text if len(text) <= 60 else f"{text[:60]}…"
 
 
-def _feature(kind: str, geometry: Json | None, **properties: Any) -> Json:
+def feature(kind: str, geometry: Json | None, **properties: Any) -> Json:
+    """A GeoJSON feature of this kind (RFC 7946, 3.2)."""
     return {
         "type": "Feature",
         "geometry": geometry,
@@ -262,29 +263,31 @@ def _feature(kind: str, geometry: Json | None, **properties: Any) -> Json:
 
 
 def _room(room: Room) -> Json:
-    return _feature("room", _polygon(room.polygon), id=room.id, name=room.name, storey=room.storey)
+    return feature(
+        "room", polygon_json(room.polygon), id=room.id, name=room.name, storey=room.storey
+    )
 
 
 def _opening(opening: Opening) -> Json:
-    return _feature(
+    return feature(
         "opening",
         _line(opening.line),
         id=opening.id,
         opening=opening.kind,
         rooms=list(opening.rooms),
         width_m=opening.width_m,
-        threshold=_polygon(opening.threshold) if opening.threshold else None,
+        threshold=polygon_json(opening.threshold) if opening.threshold else None,
     )
 
 
 def _exit(way: Exit, floor: Floor) -> Json:
     opening = floor.opening_by_id.get(way.opening)
     line = _line(opening.line) if opening else None
-    return _feature("exit", line, id=way.id, opening=way.opening)
+    return feature("exit", line, id=way.id, opening=way.opening)
 
 
 def _fixture(fixture: Fixture) -> Json:
-    return _feature("fixture", _polygon(fixture.polygon), id=fixture.id, fixture=fixture.kind)
+    return feature("fixture", polygon_json(fixture.polygon), id=fixture.id, fixture=fixture.kind)
 
 
 def _window(window: Window) -> Json:
@@ -296,7 +299,7 @@ def _window(window: Window) -> Json:
         "covered": window.covered,
         "main": window.main,
     }
-    return _feature(
+    return feature(
         "window",
         _line(window.line),
         sill_m=window.sill_m,
@@ -305,7 +308,8 @@ def _window(window: Window) -> Json:
     )
 
 
-def _polygon(polygon: PolygonGeometry) -> Json:
+def polygon_json(polygon: PolygonGeometry) -> Json:
+    """A polygon as GeoJSON geometry (RFC 7946, 3.1.6)."""
     rings = [[list(point) for point in ring] for ring in polygon.coordinates]
     return {"type": "Polygon", "coordinates": rings}
 

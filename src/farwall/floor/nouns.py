@@ -113,3 +113,9 @@ class Floor:
     def opening_by_id(self) -> dict[str, Opening]:
         """Openings by id."""
         return {opening.id: opening for opening in self.openings}
+
+
+def free_name(wish: str, taken: set[str]) -> str:
+    """`wish`, or the first of `wish-2`, `wish-3` … that is not taken yet."""
+    names = [wish, *(f"{wish}-{number}" for number in range(2, len(taken) + 3))]
+    return next(name for name in names if name not in taken)

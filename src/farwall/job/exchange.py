@@ -17,7 +17,7 @@ from farwall.facts.job import Job
 from farwall.facts.plan import Plan
 from farwall.facts.reading import Note, Reading, Stated, StatedKind, Step, Storey
 from farwall.floor.faults import faults_of
-from farwall.floor.geojson import floor_collection, floor_from_collection, line_from
+from farwall.floor.geojson import feature, floor_collection, floor_from_collection, line_from
 from farwall.floor.nouns import Floor, Room
 
 Json = dict[str, Any]
@@ -61,8 +61,8 @@ def collection_of(reading: Reading, *, name: str = "", plan: Plan | None = None)
         what = "The drawing does not say how long its unit is, so that it has no metres."
         raise Refused(Mistake("scale", what, "Say its scale first."))
     collection = floor_collection(reading.floor, reading.exits)
-    for feature in collection["features"]:
-        told = feature["properties"]
+    for one in collection["features"]:
+        told = one["properties"]
         if told["kind"] == "room":
             told |= _beside_room(told["id"], reading)
         elif told["kind"] == "fixture" and told["id"] in reading.fixture_storeys:
@@ -88,7 +88,7 @@ def _beside_room(room_id: str, reading: Reading) -> Json:
 
 
 def _step(step: Step) -> Json:
-    return _feature("step", {"type": "LineString", "coordinates": _points(step.line)},
+    return feature("step", {"type": "LineString", "coordinates": _points(step.line)},
                     rise_m=step.rise_m)  # fmt: skip
 
 
@@ -96,7 +96,7 @@ def _of_plan(plan: Plan) -> Iterator[Json]:
     for field in plan.fields:
         for line in field.stop_lines:
             drawn = {"type": "LineString", "coordinates": _points(line.line)}
-            yield _feature("stop line", drawn, id=line.id, stop=line.kind, field=field.id,
+            yield feature("stop line", drawn, id=line.id, stop=line.kind, field=field.id,
                            coat=field.coat)  # fmt: skip
     for field in plan.fields:
         if field.verdict == "cannot":  # nobody is to spray by it
@@ -104,13 +104,9 @@ def _of_plan(plan: Plan) -> Iterator[Json]:
         for band in field.bands:
             rings = [_points(ring) for ring in band.polygon.coordinates]
             drawn = {"type": "Polygon", "coordinates": rings}
-            yield _feature("band", drawn, id=band.id, field=field.id, coat=field.coat,
+            yield feature("band", drawn, id=band.id, field=field.id, coat=field.coat,
                            order=band.order, start_min=band.start_min, end_min=band.end_min,
                            litres=band.litres)  # fmt: skip
-
-
-def _feature(kind: str, geometry: Json, **properties: Any) -> Json:
-    return {"type": "Feature", "geometry": geometry, "properties": {"kind": kind, **properties}}
 
 
 def _points(line: Iterable[Sequence[float]]) -> list[list[float]]:
@@ -194,9 +190,9 @@ def _figure(value: Any) -> float | None:
 
 
 def _steps(collection: Mapping[str, Any]) -> Iterator[Step]:
-    for feature in collection["features"]:
-        properties = _properties(feature)
-        line = line_from(feature.get("geometry"))
+    for one in collection["features"]:
+        properties = _properties(one)
+        line = line_from(one.get("geometry"))
         rise = _figure(properties.get("rise_m"))
         if properties.get("kind") == "step" and line and len(line) == 2 and rise is not None:
             yield Step((line[0], line[1]), rise)

@@ -61,3 +61,8 @@ def _not_before_his_last(
         and bands[name].start_min < band.start_min
     ]  # fmt: skip
     return start_min if start_min is None else max([start_min, *ends])
+
+
+def bands_done(plan: Plan) -> set[str]:
+    """Ids of the bands that its past has done; none of a plan of the morning."""
+    return {one.id for one in plan.so_far.done} if plan.so_far is not None else set()

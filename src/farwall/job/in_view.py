@@ -8,6 +8,7 @@ from farwall.facts.default_table import WINDOW_HEIGHT_M
 from farwall.facts.plan import Plan
 from farwall.floor.nouns import Floor
 from farwall.floor.sight import View, main_window
+from farwall.spray.schedule import rounded
 from farwall.spray.world import World
 
 
@@ -38,10 +39,6 @@ def as_seen(world: World, plan: Plan) -> World:
     return replace(
         world,
         seams=tuple(
-            replace(seam, sight=told.get((seam.id, _rounded(seam.line)))) for seam in world.seams
+            replace(seam, sight=told.get((seam.id, rounded(seam.line)))) for seam in world.seams
         ),
     )
-
-
-def _rounded(line: tuple[tuple[float, float], ...]) -> tuple[tuple[float, float], ...]:
-    return tuple((round(x, 4), round(y, 4)) for x, y in line)

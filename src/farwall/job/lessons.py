@@ -13,7 +13,7 @@ from dataclasses import replace
 from farwall.air.learned import Spread
 from farwall.evidence import Rank, Span
 from farwall.facts.job import Job
-from farwall.facts.lessons import Lesson, Lessons
+from farwall.facts.lessons import Lesson, Lessons, learned_from
 from farwall.facts.plan import Ground
 from farwall.facts.settled import FirmWait, SettledCoat, SettledJob
 from farwall.learn.kinds import (
@@ -75,7 +75,7 @@ def with_lessons(settled: SettledJob, lessons: Lessons | None, *, person: str = 
     waits = dict(_waits(lessons))
     for clock, wait in waits.items():
         name = f"usual wait, {clock}"
-        taught[name] = _ground(name, wait.usual, "times the usual", _from(wait.jobs))
+        taught[name] = _ground(name, wait.usual, "times the usual", learned_from(wait.jobs))
     return replace(
         settled,
         coats=coats,
@@ -197,7 +197,7 @@ def labour_of(lessons: Lessons | None) -> tuple[tuple[str, Span], ...]:
             math.fsum(end[n] * part for end, (_, part) in zip(ends, tasks, strict=True))
             for n in range(3)
         )
-        found.append((step, Span(low, likely, high, Rank.LEARNED, _from(max(jobs)))))
+        found.append((step, Span(low, likely, high, Rank.LEARNED, learned_from(max(jobs)))))
     return tuple(found)
 
 
@@ -207,8 +207,4 @@ def _ground(name: str, value: float, unit: str, source: str) -> Ground:
 
 def _said(found: Lesson) -> str:
     part = f" ({', '.join(found.of)})" if found.of else ""
-    return f"{_from(found.jobs)}{part}"
-
-
-def _from(jobs: int) -> str:
-    return f"learned from {jobs} {'job' if jobs == 1 else 'jobs'}"
+    return f"{learned_from(found.jobs)}{part}"

@@ -14,6 +14,7 @@ from farwall.facts.numbered import numbered
 from farwall.facts.plan import Field, Plan
 from farwall.facts.so_far import MoreMix, SoFar
 from farwall.job.first_thirst import first_thirst
+from farwall.job.half_told import bands_done
 from farwall.job.mix_needs import planned_mixed_l, seen_beside
 from farwall.job.more_mix_inside import at_look, is_lean, last_ahead, look_later, rest_belief
 from farwall.mix.gate import budget, mix_now_l
@@ -63,7 +64,11 @@ def more_mix(plan: Plan, so_far: SoFar, *, belief: Thirst | None = None) -> More
         for litres in _whole_fields_l(plan):  # as the gate's table on the sheet does it
             belief = belief.after(likely_l=litres, used_l=litres * used_l / planned_l)
     seen = used_l / planned_l if told and planned_l > 0 and used_l > 0 else None
-    rest = rest_belief(_last(plan, ahead), _done(plan), belief, seen) if ahead[0].begun else belief
+    rest = (
+        rest_belief(_last(plan, ahead), bands_done(plan), belief, seen)
+        if ahead[0].begun
+        else belief
+    )
     return _answer(plan, ahead, max(have_l, 0.0), belief, rest)
 
 
@@ -75,7 +80,7 @@ def _answer(
     lean = is_lean(plan, first.field.coat)
     if lean and first.begun and len(ahead) == 1:
         last = _last(plan, ahead)
-        looked = at_look(plan, first.field, last, _done(plan), have_l=have_l, rest=rest)
+        looked = at_look(plan, first.field, last, bands_done(plan), have_l=have_l, rest=rest)
         if looked is not None:
             return looked
     left_l = have_l
@@ -125,10 +130,6 @@ def _last(plan: Plan, ahead: Sequence[_Ahead]) -> Ahead:
     one = ahead[-1]
     seen = bool(_seen_beside(plan, one.field))
     return replace(last_ahead(one.field, one.chance_dry), seen=seen)
-
-
-def _done(plan: Plan) -> set[str]:
-    return {one.id for one in plan.so_far.done} if plan.so_far is not None else set()
 
 
 def _in_mid_field(plan: Plan, one: _Ahead, litres: float, have_l: float, belief: Thirst) -> MoreMix:

@@ -15,7 +15,7 @@ from typing import Literal
 from farwall.errors import Mistake, Refused
 from farwall.facts.reading import Note, Reading
 from farwall.floor.geometry import Point
-from farwall.floor.nouns import Exit, Fixture, Opening, Room
+from farwall.floor.nouns import Exit, Fixture, Opening, Room, free_name
 from farwall.nouns import dataclass
 
 Answer = Literal["yes", "no"]
@@ -277,7 +277,7 @@ def _fixture_here(reading: Reading, note: Note) -> Done:
     if note.shape is None:
         return None
     kind = _between_quotes(note.what) or "fixture"
-    ident = _free(kind, {one.id for one in reading.floor.fixtures})
+    ident = free_name(kind, {one.id for one in reading.floor.fixtures})
     there = Fixture(kind, note.shape, ident)
     floor = replace(reading.floor, fixtures=(*reading.floor.fixtures, there))
     return replace(reading, floor=floor), f"“{ident}” is kept dry"
@@ -288,7 +288,7 @@ def _room_here(reading: Reading, note: Note) -> Done:
         return None
     floor = reading.floor
     name = _between_quotes(note.what) or _slab_name(note)
-    ident = _free(name.lower().replace(" ", "-") or "room", set(floor.room_by_id))
+    ident = free_name(name.lower().replace(" ", "-") or "room", set(floor.room_by_id))
     storey = floor.rooms[0].storey if floor.rooms else ""
     room = Room(ident, note.shape, name, storey)
     return replace(reading, floor=replace(floor, rooms=(*floor.rooms, room))), (
@@ -317,11 +317,6 @@ def _slab_name(note: Note) -> str:
     """The name that a reader's words on a slab outside begin with."""
     named = note.code == "outside-slab" and not note.what.startswith("A nameless slab")
     return note.what.partition(" (")[0][:80] if named else ""
-
-
-def _free(wish: str, taken: set[str]) -> str:
-    names = [wish, *(f"{wish}-{number}" for number in range(2, len(taken) + 3))]
-    return next(name for name in names if name not in taken)
 
 
 def _meant(reading: Reading, note: Note) -> list[Room]:

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from datetime import date, datetime
+from datetime import date
 
 from farwall.days.changes import Change
 from farwall.days.document import CAUTIONS, day_date, milestone_date, moment
 from farwall.days.moved_why import why_moved
 from farwall.days.nouns import Calendar, HouseDays, Placed
 from farwall.days.practice import MILESTONES
-from farwall.days.words import date_words
+from farwall.days.words import at_words, date_words
 from farwall.evidence import source_words
 from farwall.job.plan_days import Answer
 from farwall.job.say_moved import said_why
@@ -58,19 +58,15 @@ def _step(told: Calendar, step: Placed, *, us: bool) -> Iterator[str]:
     start, end = moment(ahead, step.start_min), moment(ahead, step.end_min)
     if step.wait and step.ready_min is not None:
         over = moment(ahead, step.ready_min)
-        yield f"  {'':<11} {step.wait}: over by {_at(over, us=us)}"
-    until = clock_words(end, us=us) if end.date() == start.date() else _at(end, us=us)
+        yield f"  {'':<11} {step.wait}: over by {at_words(over, us=us)}"
+    until = clock_words(end, us=us) if end.date() == start.date() else at_words(end, us=us)
     low = moment(ahead, step.end_low_min)
     if step.end_high_min is None:
-        span = f"done {_at(low, us=us)} at best, open end at worst"
+        span = f"done {at_words(low, us=us)} at best, open end at worst"
     else:
-        span = f"done {_at(low, us=us)} to {_at(moment(ahead, step.end_high_min), us=us)}"
+        span = f"done {at_words(low, us=us)} to {at_words(moment(ahead, step.end_high_min), us=us)}"
     hours = f"{clock_words(start, us=us)} to {until}"
     yield f"  {date_words(start):<11} {hours:<{21 if us else 15}} {step.name}; {span}"
-
-
-def _at(at: datetime, *, us: bool) -> str:
-    return f"{date_words(at)} {clock_words(at, us=us)}"
 
 
 def _heading(house: HouseDays) -> str:
@@ -85,9 +81,9 @@ def _heading(house: HouseDays) -> str:
 def _lock(told: Calendar, house: HouseDays, *, us: bool) -> str:
     ahead, high = told.question.ahead, house.lock_end_high_min
     start, end = moment(ahead, house.lock_start_min), moment(ahead, house.lock_end_min)
-    late = "no end that can be told" if high is None else _at(moment(ahead, high), us=us)
+    late = "no end that can be told" if high is None else at_words(moment(ahead, high), us=us)
     return (
-        f"Locked to all other trades from {_at(start, us=us)} to {_at(end, us=us)} "
+        f"Locked to all other trades from {at_words(start, us=us)} to {at_words(end, us=us)} "
         f"(where drying is slow: {late})."
     )
 
@@ -122,7 +118,7 @@ def _many(told: Calendar, *, us: bool) -> Iterator[str]:
                     f"; {house.lost_chance * 100:.0f} % chance to lose a day to the weather (guess)"
                 )
             )
-            yield f"    other trades out until {_at(end, us=us)}{risk}"
+            yield f"    other trades out until {at_words(end, us=us)}{risk}"
         yield ""
 
 
@@ -164,7 +160,9 @@ def said_changes(
         for each in one.moved:
             if each.days:
                 was, now = moment(ahead, each.was_min), moment(ahead, each.step.start_min)
-                lines.append(f"  {each.step.name}: {_at(now, us=us)} instead of {_at(was, us=us)}")
+                lines.append(
+                    f"  {each.step.name}: {at_words(now, us=us)} instead of {at_words(was, us=us)}"
+                )
         lines += [f"  {why}" for why in said_why(why_moved(first, told, one), ahead)]
     if not lines:
         return ["Against the first answer no step moves to another day."]

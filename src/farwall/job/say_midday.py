@@ -11,7 +11,7 @@ from farwall.facts.plan import Band, Field, Plan
 from farwall.facts.so_far import MoreMix, StopAt
 from farwall.job.half_told import begun_together
 from farwall.job.say import WORDS, Clock
-from farwall.job.way_words import near_words, seam_words, way_words
+from farwall.job.way_words import near_words, rooms_text, seam_words, way_words
 from farwall.units import measures_own_first, volume_words
 
 _IDS = re.compile(r"\b([Ff]ield|band) (\S+?)([:,.]?)(?= |$)")
@@ -39,7 +39,7 @@ def said_again(plan: Plan, faults: Sequence[str], *, folder: str, us: bool) -> s
 
 def said_stop(plan: Plan, found: StopAt, *, within_min: float) -> str:
     """Where to stop, in the order in which it is done."""
-    remains = _rooms(plan, found.remains)
+    remains = rooms_text(plan, found.remains)
     rest = f"Still to do: {remains}." if found.remains else "Nothing of this coat is left to do."
     if found.how == "nothing open":
         return f"STOP NOW. No edge is open: nothing will show.\n{rest}"
@@ -48,7 +48,7 @@ def said_stop(plan: Plan, found: StopAt, *, within_min: float) -> str:
         return f"{work} STOP AT {seam_words(plan, found.line)}: it hides the seam.\n{rest}"
     near = near_words(plan, found.room, found.at) if found.at else ""
     feather = f"{work} Then FEATHER the edge out, {_length(found.seam_m)}, in "
-    feather += f"{_rooms(plan, (found.room,))}{f', its middle {near}' if near else ''}: "
+    feather += f"{rooms_text(plan, (found.room,))}{f', its middle {near}' if near else ''}: "
     feather += "thin it over a foot, leave no puddle."
     none = f"NO line that hides a seam is reached in {within_min:g} min. A seam will show."
     lines = [none, feather]
@@ -168,7 +168,7 @@ def _left(plan: Plan) -> list[str]:
     past = plan.so_far
     why = {one.field: one.why for one in past.left} if past is not None else {}
     return [
-        f"LEFT FOR ANOTHER DAY: {_rooms(plan, field.rooms)} ({numbered(plan, field.id)}): "
+        f"LEFT FOR ANOTHER DAY: {rooms_text(plan, field.rooms)} ({numbered(plan, field.id)}): "
         f"{why.get(field.id, '')}"
         for field in plan.left
     ]
@@ -215,7 +215,7 @@ def _line(plan: Plan, field: Field, clock: Clock) -> str:
     first = next(band for band in field.bands if band.id not in done)
     begun = "goes on" if first is not field.bands[0] else "begins"
     word = "a seam shows" if field.verdict == "cannot" else WORDS[field.verdict]
-    name = f"{numbered(plan, field.id)} {_rooms(plan, field.rooms)}"
+    name = f"{numbered(plan, field.id)} {rooms_text(plan, field.rooms)}"
     return (
         f"{clock.at(first.start_min)} {name} {begun}: {word}; "
         f"oldest edge {field.peak_age_min:.1f} of {field.open_time_min.low:.1f} min, "
@@ -227,11 +227,6 @@ def _room(plan: Plan, field: Field, band: Band) -> str:
     rooms = [room for room in plan.inputs.floor.rooms if room.id in field.rooms]
     shape = band.polygon.shape
     return max(rooms, key=lambda room: room.polygon.shape.intersection(shape).area).label
-
-
-def _rooms(plan: Plan, ids: Sequence[str]) -> str:
-    labels = {room.id: room.label for room in plan.inputs.floor.rooms}
-    return ", ".join(labels.get(name, name) for name in ids)
 
 
 def _length(metres: float) -> str:

@@ -8,7 +8,7 @@ from farwall.air.conditions import Conditions
 from farwall.air.sealers import DISAGREE, SealerLimits, limits_of, margin_words
 from farwall.air.sealing import HourToSeal, Sealing, Window, coats_in, may_seal, windows
 from farwall.air.weather import Forecast, WeatherFile
-from farwall.days.words import date_words
+from farwall.days.words import at_words
 from farwall.errors import Mistake, Refused
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job
@@ -95,7 +95,7 @@ def coats_in_words(plan: SealingPlan) -> str:
     """When each coat may begin at the earliest, or that no row of hours holds them all."""
     if not plan.coats:
         return f"no row of hours is known that holds {plan.limits.coats} coats{_dried(plan)}"
-    times = [_moment(one, us=plan.us) for one in plan.coats]
+    times = [at_words(one, us=plan.us) for one in plan.coats]
     return "earliest: first coat " + ", next ".join(times) + _dried(plan)
 
 
@@ -105,13 +105,8 @@ def _dried(plan: SealingPlan) -> str:
         return ""
     zone = plan.hours[0].starts_at.tzinfo
     likely, sure = plan.dried.at_likely, plan.dried.sure_at.astimezone(zone)
-    told = f", likely {_moment(likely.astimezone(zone), us=plan.us)}" if likely is not None else ""
-    return f" (dried down by its clock on {_moment(sure, us=plan.us)} at the late end{told})"
-
-
-def _moment(at: datetime, *, us: bool) -> str:
-    """`Mon 4 May 7:30 am`."""
-    return f"{date_words(at)} {clock_words(at, us=us)}"
+    told = f", likely {at_words(likely.astimezone(zone), us=plan.us)}" if likely is not None else ""
+    return f" (dried down by its clock on {at_words(sure, us=plan.us)} at the late end{told})"
 
 
 def _as_read(job: Job, starts_at: datetime) -> tuple[HourToSeal, ...]:
@@ -142,11 +137,11 @@ def window_in_words(window: Window, *, us: bool = False) -> str:
     """`Mon 4 May 9:00 to 15:00: go`, with the reasons where it is not."""
     first, ends = window.starts_at, window.ends_at
     same = ends.date() == first.date()
-    last = clock_words(ends, us=us) if same else _moment(ends, us=us)
+    last = clock_words(ends, us=us) if same else at_words(ends, us=us)
     word = {"go": "go", "care": "go, with care", "no": "no"}[window.word]
     told = window.reasons if window.hours <= _TOLD_WHOLE_H else window.kinds
     why = f" ({'; '.join(told)})" if told else ""
-    return f"{_moment(first, us=us)} to {last}: {word}{why}"
+    return f"{at_words(first, us=us)} to {last}: {word}{why}"
 
 
 def _both(value_c: float, *, us: bool) -> str:

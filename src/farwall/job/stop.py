@@ -8,7 +8,7 @@ from shapely.geometry.base import BaseGeometry
 from farwall.facts.plan import Band, Field, Plan
 from farwall.facts.so_far import SoFar, StopAt
 from farwall.floor.nouns import Floor
-from farwall.job.half_told import begun_together
+from farwall.job.half_told import bands_done, begun_together
 from farwall.job.replan import replan
 from farwall.nouns import dataclass
 from farwall.spray.building import build_world
@@ -63,17 +63,13 @@ def stop(plan: Plan, so_far: SoFar, *, within_min: float) -> StopAt:
 
 def _in_hand(plan: Plan) -> Field | None:
     """The field that is begun and not done, the last one begun where there are several."""
-    done = _done(plan)
+    done = bands_done(plan)
     begun = [
         field
         for field in plan.fields
         if any(b.id in done for b in field.bands) and any(b.id not in done for b in field.bands)
     ]
     return max(begun, key=lambda f: max(b.end_min for b in f.bands if b.id in done), default=None)
-
-
-def _done(plan: Plan) -> set[str]:
-    return {one.id for one in plan.so_far.done} if plan.so_far is not None else set()
 
 
 def _places(plan: Plan, field: Field, now: float) -> list[_Place]:
@@ -84,7 +80,7 @@ def _places(plan: Plan, field: Field, now: float) -> list[_Place]:
     pieces = pieces_of(world, field)
     inner = [s for s in world.seams if {s.a, s.b} <= pieces and s.kind in HIDING]
     borders = borders_of(world, field, pieces)
-    done = _done(plan)
+    done = bands_done(plan)
     first = sum(band.id in done for band in field.bands)
     places = []
     for count in range(first, len(field.bands) + 1):
@@ -143,7 +139,7 @@ def _stop_at(
 
 
 def _last(plan: Plan, field: Field) -> Band:
-    done = _done(plan)
+    done = bands_done(plan)
     return [band for band in field.bands if band.id in done][-1]
 
 
@@ -156,7 +152,7 @@ def _room_of(plan: Plan, band: Band) -> str:
 
 def _remains(plan: Plan) -> tuple[str, ...]:
     """Rooms of the coat in hand in which there is floor still to do."""
-    done = _done(plan)
+    done = bands_done(plan)
     coat = plan.so_far.coat if plan.so_far is not None else ""
     own = [field for field in plan.fields if field.coat == coat]
     open_ = [field for field in own if any(band.id not in done for band in field.bands)]
@@ -165,7 +161,7 @@ def _remains(plan: Plan) -> tuple[str, ...]:
 
 def _without(plan: Plan, field: Field, place: _Place) -> tuple[str, ...]:
     """What remains once the field has come to this place."""
-    done = _done(plan) | {band.id for band in place.bands}
+    done = bands_done(plan) | {band.id for band in place.bands}
     rooms = [
         _room_of(plan, band)
         for one in plan.fields

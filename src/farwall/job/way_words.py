@@ -1,8 +1,9 @@
-"""Doors and lines in words, by the rooms on their sides: their ids are a file's own."""
+"""Rooms, doors and lines in words, as people call them: their ids are a file's own."""
 
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 
 from farwall.facts.plan import Field, Plan
 from farwall.floor.geometry import Point
@@ -69,3 +70,9 @@ def near_words(plan: Plan, room: str, at: Point) -> str:
 def _from_middle(opening: Opening, at: Point) -> Point:
     (x0, y0), (x1, y1) = opening.line[0], opening.line[-1]
     return (at[0] - (x0 + x1) / 2, at[1] - (y0 + y1) / 2)
+
+
+def rooms_text(plan: Plan, ids: Sequence[str]) -> str:
+    """Rooms as people call them."""
+    labels = {room.id: room.label for room in plan.inputs.floor.rooms}
+    return ", ".join(labels.get(name, name) for name in ids)

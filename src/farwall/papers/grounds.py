@@ -8,24 +8,14 @@ from farwall.evidence import rank_words
 from farwall.facts.plan import Ground
 from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
-from farwall.papers.words import length, volume
-from farwall.units import f_from_c, ft2_from_m2, ft2_per_gal_from_m2_per_l, ft_from_m
+from farwall.papers.words import coverage_words, degrees_words, length, volume
+from farwall.units import ft2_from_m2, ft_from_m
 
 Saying = Callable[[float, Units], str]
 
 
 def _spray_rate(value: float, units: Units) -> str:
     return f"{ft2_from_m2(value):.0f} ft²/min" if units == "us" else f"{value:.1f} m²/min"
-
-
-def _coverage(value: float, units: Units) -> str:
-    if units == "us":
-        return f"{ft2_per_gal_from_m2_per_l(value):.0f} ft²/gal"
-    return f"{value:.1f} m²/L"
-
-
-def _degrees(value: float, units: Units) -> str:
-    return f"{f_from_c(value):.0f} °F" if units == "us" else f"{value:.0f} °C"
 
 
 def _walk(value: float, units: Units) -> str:
@@ -40,8 +30,8 @@ _BY_UNIT: dict[str, Saying] = {
     "L": lambda value, units: volume(value, units, both=False),
     "m": lambda value, units: length(value, units, both=False),
     "m2/min": _spray_rate,
-    "m2/L": _coverage,
-    "C": _degrees,
+    "m2/L": coverage_words,
+    "C": degrees_words,
     "m/min": _walk,
     "m/s": _air,
     "min": lambda value, _: f"{value:g} min",

@@ -11,8 +11,10 @@ from farwall.floor.short_labels import short_labels
 from farwall.papers.wall_clock import Units
 from farwall.phrasebook import LANGUAGE
 from farwall.units import (
+    f_from_c,
     feet_and_inches,
     ft2_from_m2,
+    ft2_per_gal_from_m2_per_l,
     gal_from_l,
     length_words,
     measures_own_first,
@@ -120,3 +122,15 @@ def room_names(plan: Plan, room_ids: Sequence[str]) -> list[str]:
     """What people call these rooms; an id that the plan does not know stands for itself."""
     label = {room.id: room.label for room in plan.inputs.floor.rooms}
     return [label.get(room_id, room_id) for room_id in room_ids]
+
+
+def coverage_words(m2_per_l: float, units: Units) -> str:
+    """How far a litre of mix goes: `180 ft²/gal` or `4.4 m²/L`."""
+    if units == "us":
+        return f"{ft2_per_gal_from_m2_per_l(m2_per_l):.0f} ft²/gal"
+    return f"{m2_per_l:.1f} m²/L"
+
+
+def degrees_words(celsius: float, units: Units) -> str:
+    """`78 °F` or `26 °C`."""
+    return f"{f_from_c(celsius):.0f} °F" if units == "us" else f"{celsius:.0f} °C"

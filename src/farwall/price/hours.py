@@ -11,7 +11,7 @@ from collections.abc import Iterator
 
 from farwall.evidence import Rank
 from farwall.facts.default_table import OUR_GUESS, PRACTICE
-from farwall.facts.lessons import Lesson, Lessons
+from farwall.facts.lessons import Lesson, Lessons, learned_from
 from farwall.learn.kinds import TASK_HOURS, TYPICAL_HOURS
 from farwall.learn.told import typical_share
 from farwall.nouns import dataclass
@@ -200,7 +200,11 @@ def _wash(sizes: Sizes, lessons: Lessons | None, share: float) -> TaskHours:
         ends = tuple(math.fsum(each) * share for each in zip(*parts, strict=True))
         jobs = max(one.jobs for one in taught)
         return _of(
-            "wash", (ends[0], ends[1], ends[2]), _rule(share, sizes), Rank.LEARNED, _from(jobs)
+            "wash",
+            (ends[0], ends[1], ends[2]),
+            _rule(share, sizes),
+            Rank.LEARNED,
+            learned_from(jobs),
         )
     if sizes.wash_h is not None:
         return _of("wash", sizes.wash_h, "as the wash day is reckoned, room by room", Rank.PRACTICE)
@@ -226,7 +230,9 @@ def _found(lessons: Lessons | None, task: str) -> Lesson | None:
 
 def _learned(task: str, found: Lesson, sizes: Sizes, share: float) -> TaskHours:
     low, likely, high = (one * share for one in wide(found))
-    return _of(task, (low, likely, high), _rule(share, sizes), Rank.LEARNED, _from(found.jobs))
+    return _of(
+        task, (low, likely, high), _rule(share, sizes), Rank.LEARNED, learned_from(found.jobs)
+    )
 
 
 def wide(found: Lesson) -> Three:
@@ -239,10 +245,6 @@ def wide(found: Lesson) -> Three:
 def _rule(share: float, sizes: Sizes) -> str:
     typical = "1,500 ft²" if sizes.us else "139 m²"
     return f"{share:.2f} times the hours of a floor of {typical}"
-
-
-def _from(jobs: int) -> str:
-    return f"learned from {jobs} {'job' if jobs == 1 else 'jobs'}"
 
 
 def _of(task: str, ends: Three, rule: str, rank: Rank, source: str = "") -> TaskHours:

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from farwall.errors import Mistake
 from farwall.facts.defaults import DEFAULT_CUTS
 from farwall.readers.patch_sense import patch_mistakes
-from farwall.readers.shape import did_you_mean
+from farwall.readers.shape import did_you_mean, text_of
 from farwall.readers.wording import shown
 
 _READS = {
@@ -21,13 +21,13 @@ _READS = {
 def asked_mistakes(raw: dict[str, object]) -> Iterator[Mistake]:
     """Every disagreement: rooms and coats that are not there, readings of another test, windows."""
     survey = _part(raw, "survey")
-    rooms = [name for one in _rows(_part(raw, "floor"), "rooms") if (name := _text(one, "id"))]
+    rooms = [name for one in _rows(_part(raw, "floor"), "rooms") if (name := text_of(one, "id"))]
     yield from _patches(survey, rooms)
     yield from patch_mistakes(raw)
     yield from _tests(survey, rooms)
-    coats = [name for one in _rows(raw, "coats") if (name := _text(one, "id"))]
+    coats = [name for one in _rows(raw, "coats") if (name := text_of(one, "id"))]
     coats = coats or [f"coat-{n}" for n in range(1, len(DEFAULT_CUTS) + 1)]
-    coat = _text(_part(raw, "watch"), "coat")
+    coat = text_of(_part(raw, "watch"), "coat")
     if coat is not None and coat not in coats:
         yield Mistake("watch.coat", f"There is no coat {shown(coat)}.", did_you_mean(coat, coats))
     yield from _ends(_part(raw, "sealer"), "sealer", "recoat_from_h", "recoat_to_h")
@@ -47,7 +47,7 @@ def _patches(survey: dict[str, object], rooms: list[str]) -> Iterator[Mistake]:
     for number, patch in enumerate(patches):
         place = f"survey.patches[{number}]"
         yield from _room(patch, place, rooms)
-        name = _text(patch, "id")
+        name = text_of(patch, "id")
         if name is not None and name in taken:
             said = f"The patch id {shown(name)} is already taken."
             yield Mistake(f"{place}.id", said, "Give each its own.")
@@ -58,7 +58,7 @@ def _tests(survey: dict[str, object], rooms: list[str]) -> Iterator[Mistake]:
     for number, test in enumerate(_rows(survey, "moisture")):
         place = f"survey.moisture[{number}]"
         yield from _room(test, place, rooms)
-        kind = _text(test, "kind")
+        kind = text_of(test, "kind")
         if kind not in _READS:
             continue
         for other, key in _READS.items():
@@ -68,7 +68,7 @@ def _tests(survey: dict[str, object], rooms: list[str]) -> Iterator[Mistake]:
 
 
 def _room(row: dict[str, object], place: str, rooms: list[str]) -> Iterator[Mistake]:
-    room = _text(row, "room")
+    room = text_of(row, "room")
     if room is not None and rooms and room not in rooms:
         said = f"There is no room {shown(room)}."
         yield Mistake(f"{place}.room", said, did_you_mean(room, rooms))
@@ -91,8 +91,3 @@ def _rows(raw: dict[str, object], key: str) -> list[dict[str, object]]:
     if not isinstance(found, list):
         return []
     return [one if isinstance(one, dict) else {} for one in found]
-
-
-def _text(row: dict[str, object], key: str) -> str | None:
-    value = row.get(key)
-    return value if isinstance(value, str) and value else None

@@ -29,6 +29,7 @@ from farwall.readers.job_limits import LIMITS
 from farwall.readers.job_sense import sense_mistakes
 from farwall.readers.json_text import Place, place_text
 from farwall.readers.other_file import drawing, other_file
+from farwall.readers.refusal import refusal
 from farwall.readers.shape import Entry, did_you_mean, entries, keys_of
 from farwall.readers.twins import TWINS, Twin, convert
 from farwall.readers.wording import beyond, in_words, shown
@@ -48,11 +49,11 @@ def read_job(path: Path | str) -> Job:
     try:
         text = json_text.read_text(path)
         parsed = json_text.parse(text, about=f"{path.name} is not a job yet.")
-    except Refused as refusal:
+    except Refused as refused:
         instead = drawing(_bytes_of(path))
         if instead is None:
             raise
-        raise Refused(instead, about=f"{path.name} is not a job yet.") from refusal
+        raise Refused(instead, about=f"{path.name} is not a job yet.") from refused
     return _job(parsed, f"{path.name} is not a job yet")
 
 
@@ -131,11 +132,11 @@ def _job(parsed: json_text.JsonText, about: str) -> Job:
     if not isinstance(parsed.data, dict):
         what = f"A job is an object, not {shown(parsed.data)}."
         found.mistakes.append(Mistake("", what, "`farwall schema job` shows what it holds."))
-        raise _refusal(found.mistakes, about)
+        raise refusal(found.mistakes, about)
     raw = parsed.data
     other = other_file(raw)
     if other is not None:
-        raise _refusal([other], about)
+        raise refusal([other], about)
     _refuse_other_versions(raw, about)
     features = floor_from_features(raw)
     if features:
@@ -149,7 +150,7 @@ def _job(parsed: json_text.JsonText, about: str) -> Job:
     if not any(one.where.startswith(("floor", "exits")) for one in found.mistakes):
         found.mistakes += _floor_faults(raw, found)
     if found.mistakes or job is None:
-        raise _refusal(found.mistakes, about)
+        raise refusal(found.mistakes, about)
     return job
 
 
@@ -161,7 +162,7 @@ def _refuse_other_versions(raw: dict[str, object], about: str) -> None:
     if version > JOB_VERSION:
         what = f"This job was made by a later Farwall (version {version:g})."
         remedy = f"Use that Farwall; this one knows jobs up to version {JOB_VERSION}."
-        raise _refusal([Mistake("version", what, remedy)], about)
+        raise refusal([Mistake("version", what, remedy)], about)
 
 
 def _look_at(entry: Entry, found: _Findings) -> None:
@@ -240,12 +241,3 @@ def _floor_faults(raw: dict[str, object], found: _Findings) -> list[Mistake]:
 
 def _inside(place: Place, told: set[Place]) -> bool:
     return any(place[:depth] in told for depth in range(len(place) + 1))
-
-
-def _refusal(mistakes: list[Mistake], about: str) -> Refused:
-    each = list(dict.fromkeys(mistakes))
-    count = "1 mistake" if len(each) == 1 else f"{len(each)} mistakes"
-    if len(each) > MOST_MISTAKES:
-        more = f"and {len(each) - MOST_MISTAKES} more."
-        each = [*each[:MOST_MISTAKES], Mistake("", more, "Mend these first.")]
-    return Refused(*each, about=f"{about}: {count}.")

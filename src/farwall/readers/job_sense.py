@@ -20,7 +20,7 @@ from farwall.readers.material_sense import material_mistakes
 from farwall.readers.office_sense import office_mistakes
 from farwall.readers.people_sense import people_mistakes
 from farwall.readers.sample_sense import Around, sample_mistakes
-from farwall.readers.shape import did_you_mean
+from farwall.readers.shape import did_you_mean, text_of
 from farwall.readers.stain_sense import stain_mistakes
 from farwall.readers.sun_sense import sun_mistakes
 from farwall.readers.wording import shown
@@ -69,13 +69,8 @@ def _at(raw: object, *path: str) -> object:
     return raw
 
 
-def _text(row: dict[str, object], key: str) -> str | None:
-    value = row.get(key)
-    return value if isinstance(value, str) and value else None
-
-
 def _named(raw: object, *path: str) -> list[str]:
-    return [name for _, row in rows(raw, *path) if (name := _text(row, "id")) is not None]
+    return [name for _, row in rows(raw, *path) if (name := text_of(row, "id")) is not None]
 
 
 def _coat_ids(raw: object) -> list[str]:
@@ -87,7 +82,7 @@ def _stain_ids(raw: object) -> list[str]:
     """Stains that may be named: the listed ones, else those the coats name or the defaults."""
     if _at(raw, "stains"):
         return _named(raw, "stains")
-    named = [name for _, row in rows(raw, "coats") if (name := _text(row, "stain"))]
+    named = [name for _, row in rows(raw, "coats") if (name := text_of(row, "stain"))]
     return list(dict.fromkeys(named)) or [stain.id for stain in DEFAULT_STAINS]
 
 
@@ -116,7 +111,7 @@ def _ids(raw: dict[str, object]) -> Iterator[Mistake]:
     for what, path in _WITH_IDS:
         seen: dict[str, Place] = {}
         for place, row in rows(raw, *path):
-            name = _text(row, "id")
+            name = text_of(row, "id")
             if name is None:
                 if what in {"room", "opening", "exit"} and row.get("id") == "":
                     yield Mistake(place_text((*place, "id")), "This id is empty.", "Name it.")
@@ -154,11 +149,11 @@ def _exits(raw: dict[str, object]) -> Iterator[Mistake]:
     kinds = {
         name: row.get("kind")
         for _, row in rows(raw, "floor", "openings")
-        if (name := _text(row, "id")) is not None
+        if (name := text_of(row, "id")) is not None
     }
     outside = [name for name, kind in kinds.items() if kind == "outside"]
     for place, row in rows(raw, "exits"):
-        name = _text(row, "opening")
+        name = text_of(row, "opening")
         where = (*place, "opening")
         if name is None:
             continue
@@ -173,7 +168,7 @@ def _exits(raw: dict[str, object]) -> Iterator[Mistake]:
 def _coats(raw: dict[str, object]) -> Iterator[Mistake]:
     known = _stain_ids(raw)
     for place, row in rows(raw, "coats"):
-        if (stain := _text(row, "stain")) is not None:
+        if (stain := text_of(row, "stain")) is not None:
             yield from _unknown((*place, "stain"), "stain", stain, known)
         elif row.get("stain") == "":
             yield Mistake(place_text((*place, "stain")), "No stain is named.", "Name one.")
@@ -190,8 +185,8 @@ def _samples(raw: dict[str, object]) -> Iterator[Mistake]:
         rooms=_named(raw, "floor", "rooms"),
         coats=_coat_ids(raw),
         stains=_stain_ids(raw),
-        told_coats={name: row for _, row in rows(raw, "coats") if (name := _text(row, "id"))},
-        told_stains={name: row for _, row in rows(raw, "stains") if (name := _text(row, "id"))},
+        told_coats={name: row for _, row in rows(raw, "coats") if (name := text_of(row, "id"))},
+        told_stains={name: row for _, row in rows(raw, "stains") if (name := text_of(row, "id"))},
     )
     yield from sample_mistakes(rows(raw, "samples"), around)
 
@@ -200,7 +195,7 @@ def _seen(raw: dict[str, object]) -> Iterator[Mistake]:
     """A sighting may name any spot of the floor, but only a coat that there is."""
     coats = _coat_ids(raw)
     for place, row in rows(raw, "seen"):
-        if (coat := _text(row, "coat")) is not None:
+        if (coat := text_of(row, "coat")) is not None:
             yield from _unknown((*place, "coat"), "coat", coat, coats)
 
 
@@ -218,7 +213,7 @@ def _prices(raw: dict[str, object]) -> Iterator[Mistake]:
         yield Mistake("prices.currency", said, "Write three capital letters, such as USD.")
     known = list(dict.fromkeys([*_stain_ids(raw), *_named(raw, "stains")]))
     for place, row in rows(raw, "prices", "containers"):
-        if (stain := _text(row, "stain")) is not None:
+        if (stain := text_of(row, "stain")) is not None:
             yield from _unknown((*place, "stain"), "stain", stain, known)
     for noun in ("prices", "sealer"):
         yield from _container_prices(raw, noun)
@@ -226,7 +221,7 @@ def _prices(raw: dict[str, object]) -> Iterator[Mistake]:
 
 def _container_prices(raw: dict[str, object], noun: str) -> Iterator[Mistake]:
     for place, row in rows(raw, noun, "containers"):
-        price = _text(row, "price")
+        price = text_of(row, "price")
         if price is not None and not _is_amount(price):
             said = f"{shown(price)} is not an amount."
             yield Mistake(place_text((*place, "price")), said, 'Write it as text: "62.50".')

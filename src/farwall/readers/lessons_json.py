@@ -18,6 +18,7 @@ from farwall.facts.lessons import LESSONS_VERSION, Lessons
 from farwall.facts.plain import plain
 from farwall.readers import json_text
 from farwall.readers.json_text import Place, place_text
+from farwall.readers.refusal import refusal
 from farwall.readers.shape import did_you_mean, entries, keys_of
 from farwall.readers.wording import in_words, shown
 
@@ -62,7 +63,7 @@ def lessons_from(data: object, about: str) -> Lessons:
 def _lessons(data: object, mistakes: list[Mistake], about: str) -> Lessons:
     found = _noun(data, Lessons, (), mistakes)
     if found is None or mistakes:
-        raise _refusal(mistakes, about)
+        raise refusal(mistakes, about)
     return found
 
 
@@ -93,20 +94,20 @@ def _documents(text: str, about: str) -> list[tuple[Place, object]]:
         for number, line in lines:
             try:
                 parsed = json_text.parse(line, about=about)
-            except Refused as refusal:
+            except Refused as refused:
                 mistakes += [
                     Mistake(f"line {number}, {one.where}", one.what, one.remedy)
-                    for one in refusal.mistakes
+                    for one in refused.mistakes
                 ]
                 continue
             mistakes += parsed.mistakes
             found.append(((f"line {number}",), parsed.data))
         if mistakes:
-            raise _refusal(mistakes, about)
+            raise refusal(mistakes, about)
         return found
     parsed = json_text.parse(text, about=f"{about}.")
     if parsed.mistakes:
-        raise _refusal(list(parsed.mistakes), about)
+        raise refusal(list(parsed.mistakes), about)
     if isinstance(parsed.data, list):
         return [((n,), one) for n, one in enumerate(parsed.data)]
     return [((), parsed.data)]
@@ -121,7 +122,7 @@ def _all_closed(each: Sequence[tuple[Place, object]], about: str) -> tuple[Close
             mistakes += _date_mistakes(job, place)
             found.append(job)
     if mistakes:
-        raise _refusal(mistakes, about)
+        raise refusal(mistakes, about)
     return tuple(found)
 
 
@@ -175,12 +176,3 @@ def _adapter(noun: Any) -> TypeAdapter[Any]:
     from pydantic import TypeAdapter
 
     return TypeAdapter(noun)
-
-
-def _refusal(mistakes: list[Mistake], about: str) -> Refused:
-    each = list(dict.fromkeys(mistakes))
-    count = "1 mistake" if len(each) == 1 else f"{len(each)} mistakes"
-    if len(each) > MOST_MISTAKES:
-        more = f"and {len(each) - MOST_MISTAKES} more."
-        each = [*each[:MOST_MISTAKES], Mistake("", more, "Mend these first.")]
-    return Refused(*each, about=f"{about}: {count}.")

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from typing import get_args
 
 from farwall.errors import Mistake
-from farwall.facts.materials import MaterialKind
+from farwall.facts.materials import MaterialKind, plain_name
 from farwall.readers.json_text import Place, place_text
 from farwall.readers.shape import did_you_mean
 from farwall.readers.wording import shown
@@ -47,13 +47,9 @@ def _called(row: dict[str, object], at: Place) -> Iterator[Mistake]:
         word = row.get(key)
         if not isinstance(word, str) or not isinstance(kind, str):
             continue
-        meant = next((one for one in _KINDS if _plain(one) == _plain(word)), None)
+        meant = next((one for one in _KINDS if plain_name(one) == plain_name(word)), None)
         if meant is not None and meant != kind:
             said = f"It is called {shown(word)}, and its kind is {kind}."
             yield Mistake(place_text((*at, key)), said, "Call it what it is.")
-        elif key == "id" and _plain(word) == "into":
+        elif key == "id" and plain_name(word) == "into":
             yield Mistake(place_text((*at, key)), 'Nothing can be called "into".', "Rename it.")
-
-
-def _plain(word: str) -> str:
-    return word.strip().casefold().replace("-", " ").replace("_", " ")

@@ -6,7 +6,8 @@ from collections.abc import Mapping
 from typing import Any
 
 from farwall.facts.reading import Note, Reading
-from farwall.floor.geometry import Point, PolygonGeometry
+from farwall.floor.geojson import polygon_json
+from farwall.floor.geometry import Point
 from farwall.floor.nouns import Fixture, Opening, Room, SawCut, Window
 from farwall.units import ft2_from_m2
 
@@ -70,7 +71,7 @@ def _room(room: Room, reading: Reading, *, known: bool) -> Json:
         "holes": len(shape.interiors),
         "ceiling_m": reading.ceilings_m.get(room.id) if known else None,
         "level_m": reading.levels_m.get(room.id) if known else None,
-        "polygon": _polygon(room.polygon) if known else None,
+        "polygon": polygon_json(room.polygon) if known else None,
     }
 
 
@@ -85,7 +86,7 @@ def _opening(opening: Opening, *, known: bool) -> Json:
 
 
 def _fixture(fixture: Fixture, *, known: bool) -> Json:
-    return {"kind": fixture.kind, "polygon": _polygon(fixture.polygon) if known else None}
+    return {"kind": fixture.kind, "polygon": polygon_json(fixture.polygon) if known else None}
 
 
 def _saw_cut(cut: SawCut, *, known: bool) -> Json:
@@ -103,11 +104,6 @@ def _window(window: Window, *, known: bool) -> Json:
 def _note(note: Note, *, known: bool) -> Json:
     where = list(note.where) if note.where is not None and known else None
     return {"code": note.code, "where": where, "what": note.what}
-
-
-def _polygon(polygon: PolygonGeometry) -> Json:
-    rings = [[list(point) for point in ring] for ring in polygon.coordinates]
-    return {"type": "Polygon", "coordinates": rings}
 
 
 def _line(line: tuple[Point, ...]) -> list[list[float]]:

@@ -14,7 +14,7 @@ from farwall.facts.drank import Drank, Made, measured_out, weighed
 from farwall.facts.samples import Sample
 from farwall.nouns import dataclass
 from farwall.readers.json_text import Place, place_text
-from farwall.readers.shape import did_you_mean
+from farwall.readers.shape import did_you_mean, text_of
 from farwall.readers.wording import shown
 
 Row = Mapping[str, object]
@@ -37,7 +37,7 @@ class Around:
 
 def sample_mistakes(rows: Sequence[tuple[Place, Row]], around: Around) -> Iterator[Mistake]:
     """Names that name nothing, cuts that are none, rings, weights and coverages that disagree."""
-    by_id = {name: row for _, row in rows if (name := _text(row, "id")) is not None}
+    by_id = {name: row for _, row in rows if (name := text_of(row, "id")) is not None}
     for place, row in rows:
         yield from _named(place, row, around)
         yield from _cut(place, row)
@@ -50,7 +50,7 @@ def sample_mistakes(rows: Sequence[tuple[Place, Row]], around: Around) -> Iterat
 
 def _named(place: Place, row: Row, around: Around) -> Iterator[Mistake]:
     for key, known in (("coat", around.coats), ("room", around.rooms), ("stain", around.stains)):
-        name = _text(row, key)
+        name = text_of(row, key)
         # With nothing known the list itself is missing or spoilt, and that is told elsewhere.
         if name is not None and known and name not in known:
             said = f"There is no {key} {shown(name)}."
@@ -58,7 +58,7 @@ def _named(place: Place, row: Row, around: Around) -> Iterator[Mistake]:
 
 
 def _cut(place: Place, row: Row) -> Iterator[Mistake]:
-    cut = _text(row, "cut")
+    cut = text_of(row, "cut")
     if cut is not None:
         try:
             parse_cut(cut, where=place_text((*place, "cut")))
@@ -68,8 +68,8 @@ def _cut(place: Place, row: Row) -> Iterator[Mistake]:
 
 def _another_stain(place: Place, row: Row, around: Around) -> Iterator[Mistake]:
     """A sample stands for a coat; of another stain it would tell the coat what is not so."""
-    coat, own = _text(row, "coat"), _text(row, "stain")
-    stain = _text(around.told_coats.get(coat or "", {}), "stain")
+    coat, own = text_of(row, "coat"), text_of(row, "stain")
+    stain = text_of(around.told_coats.get(coat or "", {}), "stain")
     if own is not None and stain is not None and own != stain:
         said = f"It names the stain {shown(own)}, and its coat {shown(coat)} is of {shown(stain)}."
         remedy = "Leave the coat out for a sample of another stain, or the stain."
@@ -77,7 +77,7 @@ def _another_stain(place: Place, row: Row, around: Around) -> Iterator[Mistake]:
 
 
 def _over(place: Place, row: Row, by_id: Mapping[str, Row]) -> Iterator[Mistake]:
-    under, name, where = _text(row, "over"), _text(row, "id"), place_text((*place, "over"))
+    under, name, where = text_of(row, "over"), text_of(row, "id"), place_text((*place, "over"))
     if under is None:
         return
     if under == name:
@@ -89,7 +89,7 @@ def _over(place: Place, row: Row, by_id: Mapping[str, Row]) -> Iterator[Mistake]
         said = f"{shown(name)} and {shown(under)} lie over each other in a ring."
         yield Mistake(where, said, "The lowest one has no `over`.")
     else:
-        here, there = _text(row, "room"), _text(by_id[under], "room")
+        here, there = text_of(row, "room"), text_of(by_id[under], "room")
         if here is not None and there is not None and here != there:
             said = f"It is in {shown(here)}, and {shown(under)} beneath it in {shown(there)}."
             yield Mistake(place_text((*place, "room")), said, "A square lies in one room.")
@@ -99,7 +99,7 @@ def _in_a_ring(name: str | None, by_id: Mapping[str, Row]) -> bool:
     at, passed = name, set()
     while at is not None and at not in passed:
         passed.add(at)
-        at = _text(by_id.get(at, {}), "over")
+        at = text_of(by_id.get(at, {}), "over")
     return at is not None and at == name
 
 
@@ -117,7 +117,7 @@ def _twice(place: Place, row: Row, around: Around) -> Iterator[Mistake]:
     numbers = {key: _number(row, key) for key in _NUMBERS}
     if any(value is not None and value <= 0 for value in numbers.values()):
         return
-    sample = Sample(_text(row, "id") or "sample", **numbers)  # type: ignore[arg-type]
+    sample = Sample(text_of(row, "id") or "sample", **numbers)  # type: ignore[arg-type]
     ways = _ways(sample, _made(row, around))
     for n, (name, _, one) in enumerate(ways):
         for other_name, key, other in ways[n + 1 :]:
@@ -142,16 +142,16 @@ def _ways(sample: Sample, made: Made) -> list[tuple[str, str, Drank]]:
 
 
 def _made(row: Row, around: Around) -> Made:
-    coat = _text(row, "coat") or (around.coats[0] if len(around.coats) == 1 else "")
+    coat = text_of(row, "coat") or (around.coats[0] if len(around.coats) == 1 else "")
     told = around.told_coats.get(coat, {})
-    stain = _text(row, "stain") or _text(told, "stain") or ""
+    stain = text_of(row, "stain") or text_of(told, "stain") or ""
     density = _number(around.told_stains.get(stain, {}), "density_kg_l")
     sound = density if density is not None and density > 0 else None
-    return Made(stain, _text(row, "cut") or _text(told, "cut") or "", sound)
+    return Made(stain, text_of(row, "cut") or text_of(told, "cut") or "", sound)
 
 
 def _day(place: Place, row: Row) -> Iterator[Mistake]:
-    text = _text(row, "approved_on")
+    text = text_of(row, "approved_on")
     if text is None:
         return
     try:
@@ -159,11 +159,6 @@ def _day(place: Place, row: Row) -> Iterator[Mistake]:
     except ValueError:
         remedy = "Write year, month and day, such as 2027-05-04, or leave it out."
         yield Mistake(place_text((*place, "approved_on")), f"{shown(text)} is not a day.", remedy)
-
-
-def _text(row: Row, key: str) -> str | None:
-    value = row.get(key)
-    return value if isinstance(value, str) and value else None
 
 
 def _number(row: Row, key: str) -> float | None:

@@ -7,7 +7,7 @@ to every check of a file on the day it is added.
 from __future__ import annotations
 
 import types
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import fields, is_dataclass
 from functools import cache
 from typing import Annotated, Any, Union, get_args, get_origin, get_type_hints
@@ -72,3 +72,9 @@ def did_you_mean(word: str, known: list[str]) -> str:
     if near is not None:
         return f"Did you mean `{near}`?"
     return "Known here: " + ", ".join(known) + "." if known else "Nothing may stand here."
+
+
+def text_of(row: Mapping[str, object], key: str) -> str | None:
+    """The text under a key; None where there is none, or none that says anything."""
+    value = row.get(key)
+    return value if isinstance(value, str) and value else None

@@ -174,11 +174,11 @@ def convert(entry: Entry) -> tuple[list[Mistake], dict[Place, tuple[Place, Twin]
             )
             continue
         number = isinstance(value, int | float) and not isinstance(value, bool)
-        entry.values[twin.key] = _tidy(twin.to_key(value)) if number else value  # type: ignore[arg-type]
+        entry.values[twin.key] = tidy(twin.to_key(value)) if number else value  # type: ignore[arg-type]
         written[place] = ((*entry.place, twin.other), twin)
     return mistakes, written
 
 
-def _tidy(value: float) -> float:
+def tidy(value: float) -> float:
     """Without the last digits of a float, which are noise of the conversion and litter a file."""
     return float(f"{value:.12g}")

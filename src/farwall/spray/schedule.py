@@ -240,8 +240,9 @@ def route(free: DryGround, start: Point, end: Point) -> tuple[Point, ...]:
         raise Unanswerable(
             f"No dry way from ({start[0]:.2f}, {start[1]:.2f}) to ({end[0]:.2f}, {end[1]:.2f}) m."
         )
-    return _rounded(path)
+    return rounded(path)
 
 
-def _rounded(path: Sequence[Point]) -> tuple[Point, ...]:
+def rounded(path: Sequence[Point]) -> tuple[Point, ...]:
+    """Points to a tenth of a millimetre, as plans keep them. [m]"""
     return tuple((round(x, 4), round(y, 4)) for x, y in path)

@@ -11,6 +11,7 @@ from scipy.special import ndtri
 from farwall.colour.belief import believe
 from farwall.colour.difference import de2000
 from farwall.colour.foresight import foreseen
+from farwall.colour.lab import triple
 from farwall.colour.nouns import FLOOR, SAMPLES, Belief
 from farwall.colour.prior import Prior
 from farwall.colour.sealed import sealing
@@ -20,7 +21,7 @@ from farwall.job.colour.asked import Asked, settled_of
 from farwall.job.colour.fit_noun import Between, FitAnswer, FormWeight, Swatch, ToldAgain
 from farwall.job.colour.laid import LaidCoat, planned_coat
 from farwall.job.colour.library import prior_of
-from farwall.job.colour.seen import Ask, Gathered, Lab, Patch, gathered
+from farwall.job.colour.seen import Ask, Gathered, Patch, gathered
 from farwall.job.colour.standard import standard_of
 from farwall.job.story import story as story_of
 
@@ -84,7 +85,7 @@ def _told(found: Gathered, patch: Patch, prior: Prior) -> ToldAgain:
     belief = believe(
         [one.seen for one in others], stains=len(found.stains), prior=prior, rooms=rooms
     )
-    told = _lab(foreseen(belief, [patch.seen.coats], place=place).mean(axis=0)[0])
+    told = triple(foreseen(belief, [patch.seen.coats], place=place).mean(axis=0)[0])
     known = {coat.stain for one in others for coat in one.coats}
     alone = any(coat.stain not in known for coat in patch.coats)
     return ToldAgain(patch.name, patch.seen.lab, told, float(de2000(told, patch.seen.lab)), alone)
@@ -110,7 +111,7 @@ def _swatches(belief: Belief, found: Gathered, settled: SettledJob, asked: Asked
 
 def _swatch(coats: tuple[LaidCoat, ...], looks: NDArray[np.float64]) -> Swatch:
     low, high = np.quantile(looks[:, 0], (0.1, 0.9))
-    lab = _lab(looks.mean(axis=0))
+    lab = triple(looks.mean(axis=0))
     if not coats:
         return Swatch("", "", 0.0, 0.0, (), lab, float(low), float(high))
     last = coats[-1]
@@ -173,7 +174,3 @@ def _asks(found: Gathered) -> Sequence[Ask]:
         what = "Seal a sample that was seen clean and wet and look at it again: the sealed look."
         asks.append(Ask("sealed-pair", what))
     return asks
-
-
-def _lab(values: NDArray[np.float64]) -> Lab:
-    return float(values[0]), float(values[1]), float(values[2])

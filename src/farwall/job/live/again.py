@@ -9,8 +9,9 @@ from farwall.facts.fits_crew import fits_crew
 from farwall.facts.numbered import numbered
 from farwall.facts.plan import Plan
 from farwall.facts.so_far import ClosedRoom, Done, SoFar
-from farwall.job.live.standing import Standing, rooms_text
+from farwall.job.live.standing import Standing
 from farwall.job.story.noun import Story
+from farwall.job.way_words import rooms_text
 from farwall.nouns import dataclass
 
 LATE_MIN = 1.0

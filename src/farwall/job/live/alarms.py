@@ -10,9 +10,10 @@ from farwall.facts.plan import Field
 from farwall.job.live.edges import EdgeDue
 from farwall.job.live.found import found_over
 from farwall.job.live.noun import Alarm, LiveClock
-from farwall.job.live.standing import Standing, rooms_text
+from farwall.job.live.standing import Standing
 from farwall.job.live.tanks import tanks
 from farwall.job.story.whose import two_spray
+from farwall.job.way_words import rooms_text
 
 SOON_MIN = 0.05
 _BY_COAT = ("dry to recoat", "dry to neutralise")

@@ -12,7 +12,8 @@ from farwall.facts.default_table import PRACTICE
 from farwall.facts.numbered import numbered
 from farwall.facts.plan import Field
 from farwall.job.live.noun import Advice, LiveClock
-from farwall.job.live.standing import Standing, rooms_text
+from farwall.job.live.standing import Standing
+from farwall.job.way_words import rooms_text
 
 RECOAT = "dry to recoat"
 _WEIGHT = 97

@@ -13,9 +13,9 @@ from farwall.evidence import Rank
 from farwall.facts.job import Job
 from farwall.facts.plan import Plan
 from farwall.job.live.noun import Advice
-from farwall.job.live.standing import rooms_text
 from farwall.job.rinses import Rinses
 from farwall.job.story.noun import Story
+from farwall.job.way_words import rooms_text
 
 RULE = "rinsed clean"
 """The rule of go or no-go that these words stand for while the log tells of rinses."""

@@ -29,10 +29,11 @@ from farwall.job.live.noun import Advice, LiveClock
 from farwall.job.live.rinse_rules import RULE as RINSED
 from farwall.job.live.rinse_rules import rinse_advice
 from farwall.job.live.seal_rules import sealed_wet
-from farwall.job.live.standing import Standing, rooms_text
+from farwall.job.live.standing import Standing
 from farwall.job.live.thirst import seen_factor
 from farwall.job.live.waste_rules import waste_advice
 from farwall.job.story.figures import temperature
+from farwall.job.way_words import rooms_text
 from farwall.nouns import dataclass
 from farwall.units import c_from_f, f_from_c
 

@@ -9,10 +9,10 @@ from farwall.facts.numbered import numbered
 from farwall.facts.plan import Plan
 from farwall.facts.so_far import MoreMix
 from farwall.job.live.noun import FirstBatch, LeanStart, LiveClock, Now
-from farwall.job.live.standing import rooms_text
 from farwall.job.more_mix_inside import is_lean
 from farwall.job.story.figures import litres_told, volume
 from farwall.job.story.say import clock
+from farwall.job.way_words import rooms_text
 from farwall.units import ft2_per_gal_from_m2_per_l
 
 MOST_LINES = 10

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import replace
 from functools import cached_property
 
@@ -214,9 +213,3 @@ class Standing:
     def m2_left(self) -> float:
         """Floor of the coat in hand that is to do."""
         return sum(b.polygon.shape.area for f in self.own for b in self.left_of(f))
-
-
-def rooms_text(plan: Plan, ids: Sequence[str]) -> str:
-    """Rooms as people call them."""
-    labels = {room.id: room.label for room in plan.inputs.floor.rooms}
-    return ", ".join(labels.get(name, name) for name in ids)

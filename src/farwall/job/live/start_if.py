@@ -11,9 +11,10 @@ from farwall.facts.plan import Field
 from farwall.job.live.alarms import ends_min
 from farwall.job.live.found import found_over
 from farwall.job.live.noun import Condition, LeanStart, LiveClock, StartIf
-from farwall.job.live.standing import Standing, rooms_text
+from farwall.job.live.standing import Standing
 from farwall.job.more_mix_inside import is_lean, last_ahead
 from farwall.job.story.figures import temperature, volume
+from farwall.job.way_words import rooms_text
 from farwall.mix.lean import looks_of
 from farwall.mix.look import LEAST_BOX_L, Place
 from farwall.units import f_from_c

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import date, datetime, timedelta
 from functools import cached_property
 from typing import Any
 
@@ -68,3 +69,11 @@ class OfficeGround:
     def acid_ground(self) -> Ground:
         """The same facts, as the acid day takes them."""
         return Ground(self.job, self.plan, self.weather, self.story, self.kept)
+
+
+def handed_over_on(ground: OfficeGround) -> date | None:
+    """The day of hand-over as the log has it; None without a log, or before."""
+    last = ground.story.last("handed-over") if ground.story is not None else None
+    if last is None:
+        return None
+    return (datetime.fromisoformat(ground.plan.starts_at) + timedelta(minutes=last.at_min)).date()

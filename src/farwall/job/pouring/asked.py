@@ -9,7 +9,7 @@ from farwall.acid.pouring.gate import may_pour
 from farwall.acid.pouring.nouns import Thing, Verdict, Vessel
 from farwall.errors import Mistake, Refused
 from farwall.facts.job import Job
-from farwall.facts.materials import Material, MaterialKind
+from farwall.facts.materials import Material, MaterialKind, plain_name
 from farwall.job.pouring.listed import Listed, materials_of
 from farwall.nouns import dataclass
 
@@ -66,10 +66,10 @@ def things_of(
 
 
 def _meant(listed: Sequence[Listed], word: str) -> Listed:
-    said = _plain(word)
+    said = plain_name(word)
     by_id = [one for one in listed if one.material.id == word]
-    by_name = [one for one in listed if said in {_plain(one.name), _plain(one.material.id)}]
-    kind = next((kind for kind in KINDS if _plain(kind) == said), None)
+    by_name = [one for one in listed if said in {plain_name(one.name), plain_name(one.material.id)}]
+    kind = next((kind for kind in KINDS if plain_name(kind) == said), None)
     of_kind = [one for one in listed if one.material.kind == kind]
     for some in (by_id, by_name, of_kind):
         if len(some) == 1:
@@ -89,7 +89,3 @@ def _unknown(listed: Sequence[Listed], word: str) -> Mistake:
         word, f"{what} Unknown means refused.",
         f"The job has: {known}. Any kind may be said too, {cast('str', KINDS[-1])} as well.",
     )  # fmt: skip
-
-
-def _plain(word: str) -> str:
-    return word.strip().casefold().replace("-", " ").replace("_", " ")

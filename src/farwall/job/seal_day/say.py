@@ -10,6 +10,7 @@ from farwall.facts.numbered import numbered
 from farwall.facts.plan import Clock, Plan
 from farwall.job.seal_day.noun import CoatHours, Sealing
 from farwall.job.sealing import WHICH
+from farwall.job.way_words import rooms_text
 from farwall.units import clock_words, gal_from_l, volume_words
 
 _WORDS = {"no": "NO", "go with": "Go, with what is listed", "go": "Go"}
@@ -37,7 +38,7 @@ def said(plan: Plan, sealing: Sealing, faults: Sequence[str], *, folder: str, us
               == sealing.coats[-1].coat and one.name != "wet edge"]  # fmt: skip
     patch = sealing.test_patch
     lines.append(
-        f"Test patch first: {_rooms(plan, [patch.room])}, laid by {_at(patch.lay_by, us=us)}, "
+        f"Test patch first: {rooms_text(plan, [patch.room])}, laid by {_at(patch.lay_by, us=us)}, "
         f"tried {_at(patch.try_at, us=us)}."
     )
     if sealing.verdict == "no":
@@ -89,7 +90,7 @@ def _coat(plan: Plan, coat: CoatHours, sealing: Sealing, *, us: bool) -> list[st
     if coat.crossings:
         words.append(f"  crossed over the coat below in {len(crossed)} of {len(fields)} fields")
     words += [
-        f"  not crossed in {_rooms(plan, one.rooms)}: {one.why}"
+        f"  not crossed in {rooms_text(plan, one.rooms)}: {one.why}"
         for one in coat.crossings
         if not one.crossed
     ]
@@ -129,12 +130,6 @@ def _moment(at: datetime, *, us: bool) -> str:
     """`Mon 18 May 8:05` (`8:05 am`), rounded to the minute as on the sheet."""
     at = (at + timedelta(seconds=30)).replace(second=0, microsecond=0)
     return f"{date_words(at)} {clock_words(at, us=us)}"
-
-
-def _rooms(plan: Plan, ids: Sequence[str]) -> str:
-    """Rooms as people call them."""
-    labels = {room.id: room.label for room in plan.inputs.floor.rooms}
-    return ", ".join(labels.get(name, name) for name in ids)
 
 
 def _size(litres: object) -> str:

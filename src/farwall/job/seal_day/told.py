@@ -7,7 +7,7 @@ from datetime import datetime, timedelta
 
 from farwall.air.sealers import SealerLimits
 from farwall.air.weather import Forecast, WeatherFile
-from farwall.days.words import date_words
+from farwall.days.words import at_words
 from farwall.facts.job import Job
 from farwall.facts.plain import plain
 from farwall.facts.plan import (
@@ -36,7 +36,6 @@ from farwall.job.site import heater_warnings
 from farwall.job.slab_words import weather_warnings
 from farwall.mix.plan import FieldNeed, MixPlan, plan_mixes
 from farwall.nouns import dataclass
-from farwall.units import clock_words
 
 NO_WEATHER = (
     "No weather: slab and air are taken to stay as they were read (or mild, where nobody read "
@@ -147,8 +146,8 @@ def _warnings(told: Told, mixed: MixPlan) -> Iterator[str]:
     yield from (f"{one.what} {one.change}".strip() for one in told.reasons)
     if told.asked_from and told.not_before < told.dried.sure_at:
         yield (
-            f"Told as dry from {_moment(told.not_before, us=us)}, before the late end of its "
-            f"clock ({_moment(told.dried.sure_at, us=us)}): look again for dark islands."
+            f"Told as dry from {at_words(told.not_before, us=us)}, before the late end of its "
+            f"clock ({at_words(told.dried.sure_at, us=us)}): look again for dark islands."
         )
     if told.weather is None:
         yield NO_WEATHER
@@ -162,7 +161,3 @@ def _warnings(told: Told, mixed: MixPlan) -> Iterator[str]:
 def minute(moment: datetime) -> datetime:
     """The moment to the full minute."""
     return (moment + timedelta(seconds=30)).replace(second=0, microsecond=0)
-
-
-def _moment(at: datetime, *, us: bool) -> str:
-    return f"{date_words(at)} {clock_words(at, us=us)}"

@@ -136,7 +136,7 @@ def air_of(ground: PaperGround, one: Happened, *, room: str = "") -> CoatAir:
     return coat_air(story.readings if story is not None else (), one, room=room)
 
 
-def _day_and_hour(ground: PaperGround, one: Happened) -> Text:
+def _at_words(ground: PaperGround, one: Happened) -> Text:
     """`Mon 24 May, 9:30 am`: a floor is sealed a week after it was stained, on the same weekday."""
     clock = ground.clock
     at = clock.at(one.at_min)
@@ -149,7 +149,7 @@ def _row(ground: PaperGround, one: Happened) -> tuple[Text, ...]:
     units, air = ground.units, air_of(ground, one)
     rh = air.rh_percent
     return (
-        figure(one, "round"), room_of(ground, one.text("room")), _day_and_hour(ground, one),
+        figure(one, "round"), room_of(ground, one.text("room")), _at_words(ground, one),
         degrees(air.slab_c, units), degrees(air.air_c, units),
         BLANK if rh is None else Own(f"{rh:.0f} %"), degrees(air.dew_c, units),
         kelvin(air.margin_k, units), litres(one.number("litres"), units), sealer_lot(one),

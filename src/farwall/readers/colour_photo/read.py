@@ -8,7 +8,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from farwall.colour.ciede2000 import quick_de2000
-from farwall.colour.lab import lab_of_xyz
+from farwall.colour.lab import lab_of_xyz, triple
 from farwall.evidence import Rank
 from farwall.nouns import dataclass
 from farwall.readers.colour_photo.fit import (
@@ -125,14 +125,10 @@ def _told(found: Found, fit: Fit) -> TargetSeen:
     corners = placed(found.plane, np.array([(0, 0), (wide, 0), (wide, high), (0, high)]))
     one, two, three, four = ((float(x), float(y)) for x, y in corners)
     patches = tuple(
-        PatchSeen(patch.name, _three(np.array(patch.lab)), _three(lab))
+        PatchSeen(patch.name, triple(np.array(patch.lab)), triple(lab))
         for patch, lab in zip(found.target.patches, labs, strict=True)
     )
     return TargetSeen(
         found.target.name, (one, two, three, four), patches, 0.0, 0.0,
         size_mm=found.target.size_mm if found.target.markers else None, correction=fit.mixing,
     )  # fmt: skip
-
-
-def _three(lab: Real) -> tuple[float, float, float]:
-    return float(lab[0]), float(lab[1]), float(lab[2])

@@ -9,7 +9,7 @@ from typing import Any
 
 from fastapi import Request, Response
 
-from farwall.errors import Refused
+from farwall.errors import Refused, mistakes_of
 from farwall.units import ft2_from_m2, ft_from_m
 from farwall.web.door import Door
 from farwall.web.pages.brought import Brought, brought, id_from
@@ -18,7 +18,7 @@ from farwall.web.pages.brought_keep import is_known
 from farwall.web.pages.brought_stated import stated_told
 from farwall.web.pages.guard import form_of, text_of
 from farwall.web.pages.headers import PICTURE_CSP
-from farwall.web.pages.paper import house_path, mistakes_of, page, seen_elsewhere
+from farwall.web.pages.paper import house_path, no_page, page, seen_elsewhere
 from farwall.web.pages.repairs import UNITS
 from farwall.web.words import said
 
@@ -48,13 +48,13 @@ class AskedPages:
     def show(self, key: str) -> Response:
         """The page."""
         document = self.door.book.document(BROUGHT, key)
-        return _nowhere() if document is None else self._page(key, document, {})
+        return no_page() if document is None else self._page(key, document, {})
 
     def picture(self, key: str) -> Response:
         """What was read, drawn."""
         document = self.door.book.document(BROUGHT, key)
         if document is None:
-            return _nowhere()
+            return no_page()
         headers = {"cache-control": "private, no-cache", "content-security-policy": PICTURE_CSP}
         content = self.door.book.file(str(document["picture"]))
         return Response(content, media_type="image/svg+xml", headers=headers)
@@ -65,7 +65,7 @@ class AskedPages:
         told = {name: text_of(form, name) for name in _KEYS}
         document = await asyncio.to_thread(self.door.book.document, BROUGHT, key)
         if document is None:
-            return _nowhere()
+            return no_page()
         try:
             return await self._bring(document, told)
         except Refused as error:
@@ -119,7 +119,3 @@ class AskedPages:
 def _measure(one: Json) -> str:
     way = f"brought-{one['way']}"
     return said(f"{way}-of", room=one["room"]) if one["room"] else said(way)
-
-
-def _nowhere() -> Response:
-    return page("trouble.html", code=404, what="no-page", mistakes=[])

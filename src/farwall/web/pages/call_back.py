@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import asyncio
-from datetime import date, datetime, timedelta
 
 from fastapi import APIRouter, Request, Response
 
@@ -12,6 +11,7 @@ from farwall.job.call_back import QUESTIONS, Triage, call_from, triage_of
 from farwall.job.call_back.asked import BY_KEY
 from farwall.job.call_back.say import NO_VERDICT, weighed
 from farwall.job.office import OfficeGround
+from farwall.job.office.ground import handed_over_on
 from farwall.nouns import dataclass
 from farwall.papers.words import names_in
 from farwall.phrasebook import LANGUAGE, speaking, told
@@ -92,7 +92,7 @@ def _answered(ground: OfficeGround, typed: dict[str, str], rooms: dict[str, str]
         return None
     latitude = ground.job.place.latitude_deg
     call = call_from(
-        known, rooms, handed_over=_handed_over(ground),
+        known, rooms, handed_over=handed_over_on(ground),
         north=None if latitude is None else latitude > 0,
     )  # fmt: skip
     return triage_of(ground.job, ground.plan, ground.story, call, ground.lessons)
@@ -103,13 +103,6 @@ def _asked_so(mistake: Mistake) -> Mistake:
     asked = BY_KEY.get(mistake.where)
     where = told(asked.words).rstrip(".?") if asked is not None else mistake.where
     return Mistake(where, told(mistake.what), told(mistake.remedy))
-
-
-def _handed_over(ground: OfficeGround) -> date | None:
-    last = ground.story.last("handed-over") if ground.story is not None else None
-    if last is None:
-        return None
-    return (datetime.fromisoformat(ground.plan.starts_at) + timedelta(minutes=last.at_min)).date()
 
 
 def _asked(typed: dict[str, str], rooms: dict[str, str]) -> tuple[Asked, ...]:

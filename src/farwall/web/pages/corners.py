@@ -8,14 +8,14 @@ from typing import Any
 
 from fastapi import APIRouter, Depends, Request, Response
 
-from farwall.errors import Refused
+from farwall.errors import Refused, mistakes_of
 from farwall.web.door import Door
 from farwall.web.pages.corners_form import CORNERS, ENDS, FIELDS, PAPERS, begun, hints_of
 from farwall.web.pages.corners_keep import PHOTO, flattened, keep_flat
 from farwall.web.pages.drafts import floor_of
 from farwall.web.pages.guard import asks_for_session, form_of, text_of
 from farwall.web.pages.headers import PICTURE_CSP
-from farwall.web.pages.paper import PageRoute, house_path, mistakes_of, page, seen_elsewhere
+from farwall.web.pages.paper import PageRoute, house_path, page, seen_elsewhere
 from farwall.web.session import Sessions
 
 Json = dict[str, Any]

@@ -12,7 +12,7 @@ from typing import Any, TypeVar, cast
 from fastapi import APIRouter, Request, Response
 from starlette.datastructures import FormData, UploadFile
 
-from farwall.errors import Mistake, Refused, Unanswerable
+from farwall.errors import Mistake, Refused, Unanswerable, mistakes_of
 from farwall.papers.wall_clock import Units
 from farwall.store.files import file_path
 from farwall.units import f_from_c
@@ -35,7 +35,7 @@ from farwall.web.pages.firm_units import firm_units
 from farwall.web.pages.guard import form_of, text_of
 from farwall.web.pages.guarded import guarded
 from farwall.web.pages.lines import CALENDAR
-from farwall.web.pages.paper import mistakes_of, page, seen_elsewhere
+from farwall.web.pages.paper import page, seen_elsewhere
 from farwall.web.pages.where_stands import plainly
 from farwall.web.session import Sessions
 from farwall.web.words import said

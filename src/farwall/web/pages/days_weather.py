@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from typing import Literal
 
-from farwall.errors import Mistake, Refused
+from farwall.errors import Mistake, Refused, mistakes_of
 from farwall.phrasebook import told
-from farwall.web.pages.paper import mistakes_of
 from farwall.web.words import said
 
 

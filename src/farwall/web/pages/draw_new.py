@@ -8,7 +8,7 @@ from typing import Any
 
 from fastapi import Request, Response
 
-from farwall.errors import Mistake, Refused
+from farwall.errors import Mistake, Refused, mistakes_of
 from farwall.readers.room_names import slug
 from farwall.store.book import Book
 from farwall.store.nouns import DRAWING
@@ -17,7 +17,7 @@ from farwall.web.pages.brought import Brought, brought
 from farwall.web.pages.drafts import DRAFT, draft_document, drafts_of, floor_of, has_facts
 from farwall.web.pages.drawn import drawn_of, empty_drawn
 from farwall.web.pages.guard import form_of, text_of
-from farwall.web.pages.paper import house_path, mistakes_of, page, seen_elsewhere
+from farwall.web.pages.paper import house_path, page, seen_elsewhere
 from farwall.web.pages.repairs import READING, UNITS, reading_document
 from farwall.web.pages.typed_lengths import length_of
 from farwall.web.words import said

@@ -14,7 +14,7 @@ from concurrent.futures import Executor, Future
 from dataclasses import field
 from typing import TYPE_CHECKING, Any
 
-from farwall.errors import FarwallError, Refused, Unanswerable
+from farwall.errors import FarwallError, mistakes_of
 from farwall.nouns import dataclass
 from farwall.web.hands import one_process
 
@@ -47,7 +47,7 @@ def keep_plan(job: str, version: int, facts: Json) -> list[str]:
         kept = keep(job_from(facts, f"The job {job}"))
         preview(kept, kept.job.floor)  # what is imported on first use is no part of a drag
     except FarwallError as error:
-        return _why(error)
+        return mistakes_of(error)
     _kept[job, version] = kept
     while len(_kept) > _HELD:
         _kept.popitem(last=False)
@@ -78,7 +78,7 @@ def previewed(job: str, version: int, drawn: Json, moving: bool) -> Json | None:
         floor = adapter().validate_python(part).floor
         found = preview(kept, floor, relaid_m2=RELAID_M2 if moving else float("inf"))
     except FarwallError as error:
-        return {"no": _why(error), "fields": []}
+        return {"no": mistakes_of(error), "fields": []}
     except (
         ValueError,
         ShapelyError,
@@ -94,14 +94,6 @@ def previewed(job: str, version: int, drawn: Json, moving: bool) -> Json | None:
         for one in found.fields
     ]  # fmt: skip
     return {"no": [], "fits": found.fits, "fields": fields}
-
-
-def _why(error: FarwallError) -> list[str]:
-    if isinstance(error, Refused):
-        return [str(one) for one in error.mistakes]
-    if isinstance(error, Unanswerable):
-        return [error.reason, *error.remedies]
-    return [str(error)]
 
 
 @dataclass

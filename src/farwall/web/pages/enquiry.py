@@ -22,6 +22,7 @@ from farwall.phrasebook import told as in_page_language
 from farwall.web.door import Door
 from farwall.web.live import Live
 from farwall.web.pages.enquiry_form import answers, asking, place_of
+from farwall.web.pages.firm_units import firm_units
 from farwall.web.pages.forms.told import Slip
 from farwall.web.pages.guard import form_of
 from farwall.web.pages.guarded import guarded
@@ -50,11 +51,11 @@ def enquiry(door: Door, held: Live, sessions: Sessions) -> APIRouter:
 
     @router.get("/enquiry")
     async def ask() -> Response:
-        return _page(await asyncio.to_thread(_units, door), {})
+        return _page(await asyncio.to_thread(firm_units, door.book), {})
 
     @router.post("/enquiry")
     async def answered(request: Request) -> Response:
-        typed, units = await _typed(request), await asyncio.to_thread(_units, door)
+        typed, units = await _typed(request), await asyncio.to_thread(firm_units, door.book)
         try:
             told = enquiry_of(answers(typed, units))
         except Refused as error:
@@ -63,7 +64,7 @@ def enquiry(door: Door, held: Live, sessions: Sessions) -> APIRouter:
 
     @router.post("/enquiry/house")
     async def make(request: Request) -> Response:
-        typed, units = await _typed(request), await asyncio.to_thread(_units, door)
+        typed, units = await _typed(request), await asyncio.to_thread(firm_units, door.book)
         try:
             told = enquiry_of(answers(typed, units))
             facts = await asyncio.to_thread(_house, door, told, typed, units)
@@ -81,11 +82,6 @@ def enquiry(door: Door, held: Live, sessions: Sessions) -> APIRouter:
 async def _typed(request: Request) -> dict[str, str]:
     form = await form_of(request)
     return {key: value[:80] for key, value in form.items() if isinstance(value, str)}
-
-
-def _units(door: Door) -> Units:
-    wishes = with_firm({}, door.book).get("wishes", {})
-    return "metric" if wishes.get("units") == "metric" else "us"
 
 
 def _house(door: Door, told: Enquiry, typed: Mapping[str, str], units: Units) -> dict[str, Any]:

@@ -8,10 +8,9 @@ from typing import Annotated, Any
 from fastapi import APIRouter, Depends, Query, Request, Response
 from starlette.datastructures import FormData
 
-from farwall.errors import Refused
+from farwall.errors import Refused, mistakes_of
 from farwall.web.door import Door
 from farwall.web.live import Live
-from farwall.web.live_jobs import NotPlanned
 from farwall.web.pages.fact_form import FactForm, fact_form, over_newest
 from farwall.web.pages.facts import change_facts, take_back, try_out
 from farwall.web.pages.guard import asks_for_session, form_of
@@ -19,10 +18,10 @@ from farwall.web.pages.headers import PICTURE_CSP
 from farwall.web.pages.house_page import HousePages, day_word, now_min_of, plan_word
 from farwall.web.pages.looking_at import look_at
 from farwall.web.pages.my_order import my_order
-from farwall.web.pages.paper import PageRoute, house_path, mistakes_of, page, seen_elsewhere
+from farwall.web.pages.paper import PageRoute, house_path, page, seen_elsewhere
 from farwall.web.pages.papers import PAPERS, paper
 from farwall.web.pages.phone_ways import phone_base
-from farwall.web.pages.shown import Kept, Shown, State
+from farwall.web.pages.shown import Kept, State, planned
 from farwall.web.pages.tape import tape
 from farwall.web.session import Sessions
 from farwall.web.words import LANGUAGE
@@ -99,7 +98,7 @@ class _House:
         storey: StoreyNo = 0,
     ) -> Response:  # fmt: skip
         """The floor at a moment; kept by the browser when it names the plan that is shown."""
-        shown = _planned(self.kept.state(job))
+        shown = planned(self.kept.state(job))
         look = look_at(shown, minute=minute)
         tag = f'"{plan_word(shown)}-{look.minute:g}-{storey}"'
         same = plan == plan_word(shown)
@@ -114,7 +113,7 @@ class _House:
         last: To = None, width: Width = 860.0,
     ) -> Response:  # fmt: skip
         """The tape through a window, as wide as it is shown."""
-        shown = _planned(self.kept.state(job))
+        shown = planned(self.kept.state(job))
         window = (first, last) if first is not None and last is not None else None
         look = look_at(shown, minute=minute, scale=scale, window=window)
         drawn = tape(
@@ -128,7 +127,7 @@ class _House:
         """A paper of the house, made when it is asked for and kept for its plan."""
         if name not in PAPERS:
             return page("trouble.html", code=404, what="no-page", mistakes=[])
-        shown = _planned(self.kept.state(job))
+        shown = planned(self.kept.state(job))
         base, _ = phone_base(request)
         screens = f"{base}{house_path(job)}" if base else ""
         key = (job, shown.version, shown.plan.inputs_hash, name, LANGUAGE.get(), screens)
@@ -188,9 +187,3 @@ class _House:
         before = fact_form(book.facts(state.id, int(word)), int(word))
         found, said_of_it = over_newest(before, fact_form(facts, state.version), form)
         return found, list(said_of_it)
-
-
-def _planned(state: State) -> Shown:
-    if state.shown is None:
-        raise NotPlanned("There is no plan of this house yet.", remedies=state.why_not)
-    return state.shown

@@ -9,7 +9,7 @@ from typing import Any
 
 from fastapi import Response
 
-from farwall.errors import FarwallError
+from farwall.errors import FarwallError, mistakes_of
 from farwall.job.aside import of_the_floor
 from farwall.nouns import dataclass
 from farwall.papers.words import names_in
@@ -24,7 +24,7 @@ from farwall.web.pages.lines import facts_told
 from farwall.web.pages.looking_at import SCALES, Look, Window, at_work
 from farwall.web.pages.moment import floor_at
 from farwall.web.pages.moment_words import moment_of, named, words_of
-from farwall.web.pages.paper import house_path, mistakes_of, page
+from farwall.web.pages.paper import house_path, page
 from farwall.web.pages.papers import PAPERS
 from farwall.web.pages.refused_floor import refused_floor
 from farwall.web.pages.sheet import sheet_of

@@ -12,7 +12,7 @@ from typing import Any
 from fastapi import APIRouter, Depends, Request, Response
 from starlette.datastructures import UploadFile
 
-from farwall.errors import Mistake, Refused
+from farwall.errors import Mistake, Refused, mistakes_of
 from farwall.readers.photo.kinds import is_picture
 from farwall.store.nouns import NoSuchJob
 from farwall.web.door import Door, TooLarge
@@ -24,7 +24,7 @@ from farwall.web.pages.corners_keep import keep_photo, looked_at
 from farwall.web.pages.guard import asks_for_session, form_of, text_of
 from farwall.web.pages.lines import Lines, Sought
 from farwall.web.pages.new_houses import next_working_day, with_firm
-from farwall.web.pages.paper import PageRoute, house_path, mistakes_of, page, seen_elsewhere
+from farwall.web.pages.paper import PageRoute, house_path, page, seen_elsewhere
 from farwall.web.pages.where_stands import FILTERS
 from farwall.web.people.who import name_of_who
 from farwall.web.session import Sessions

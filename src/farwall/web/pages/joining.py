@@ -7,7 +7,7 @@ from urllib.parse import quote
 
 from fastapi import APIRouter, Request, Response
 
-from farwall.errors import Mistake, Refused
+from farwall.errors import Mistake, Refused, mistakes_of
 from farwall.nouns import dataclass
 from farwall.store.comings import seal_of
 from farwall.store.people_nouns import FIRST, PHONE, RESET, Invite, LinkSpent, NameTaken
@@ -15,7 +15,7 @@ from farwall.web.door import Door
 from farwall.web.live import Live
 from farwall.web.pages.entering import secret_of
 from farwall.web.pages.guard import form_of, text_of
-from farwall.web.pages.paper import PageRoute, mistakes_of, page, seen_elsewhere
+from farwall.web.pages.paper import PageRoute, page, seen_elsewhere
 from farwall.web.people.passwords import LEAST, wrong_with
 from farwall.web.people.who import BROWSER
 from farwall.web.session import Sessions

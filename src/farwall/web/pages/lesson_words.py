@@ -13,7 +13,7 @@ from farwall.learn.figures import (
     practice_shown,
     unit_shown,
 )
-from farwall.web.words import said, words
+from farwall.web.words import said, said_or
 
 GROUPS = (
     ("stain", ("coverage of coat 1", "coverage of later coats", "litres over planned, sampled",
@@ -43,22 +43,18 @@ def name_told(one: Lesson) -> str:
     what = one.what
     for prefix in ("clock: ", "rooms of one floor: ", "hours to "):
         if what.startswith(prefix):
-            of = _known(f"lessons-of-{what.removeprefix(prefix)}", what.removeprefix(prefix))
+            of = said_or(f"lessons-of-{what.removeprefix(prefix)}", what.removeprefix(prefix))
             what = said(f"lessons-kind-{prefix.strip(': ')}", of=of)
             break
     else:
-        what = _known(f"lessons-kind-{what}", what)
+        what = said_or(f"lessons-kind-{what}", what)
     return f"{what}: {', '.join(one.of)}" if one.of else what
-
-
-def _known(key: str, default: str) -> str:
-    return said(key) if key in words("en") else default
 
 
 def unit_told(one: Lesson, units: Units) -> str:
     """The unit in which it is told."""
     shown = unit_shown(one, units)
-    return _known(f"lessons-unit-{shown}", _known(f"lessons-unit-{one.unit}", shown))
+    return said_or(f"lessons-unit-{shown}", said_or(f"lessons-unit-{one.unit}", shown))
 
 
 def moved_told(one: Lesson) -> str:

@@ -12,7 +12,7 @@ from typing import Any
 
 from fastapi import APIRouter, Request, Response
 
-from farwall.errors import Mistake, Refused
+from farwall.errors import Mistake, Refused, mistakes_of
 from farwall.facts.lessons import Lesson, Lessons
 from farwall.papers.wall_clock import Units
 from farwall.readers.kept_json import kept_to_dict
@@ -34,7 +34,7 @@ from farwall.web.pages.lesson_words import (
     shares_told,
     told,
 )
-from farwall.web.pages.paper import mistakes_of, page, seen_elsewhere
+from farwall.web.pages.paper import page, seen_elsewhere
 from farwall.web.pages.when import date_told
 from farwall.web.session import Sessions
 from farwall.web.teaching import How, closed_of, taught

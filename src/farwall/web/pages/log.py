@@ -8,7 +8,7 @@ from typing import Any
 
 from fastapi import APIRouter, Request, Response
 
-from farwall.errors import FarwallError, Mistake, Refused
+from farwall.errors import FarwallError, Mistake, Refused, mistakes_of
 from farwall.facts.log import Kept
 from farwall.facts.log_money import OFFICE_WORDS
 from farwall.facts.log_words import SET_ASIDE, WORDS
@@ -26,7 +26,7 @@ from farwall.web.pages.log_form import GROUPS, There, fields_of, is_id, slips_of
 from farwall.web.pages.log_keep import files_named, keep_typed, typed_of
 from farwall.web.pages.log_lines import Told, lines_of
 from farwall.web.pages.log_words import minute_told, sums_told, word_name, word_says
-from farwall.web.pages.paper import house_path, mistakes_of, page, seen_elsewhere
+from farwall.web.pages.paper import house_path, page, seen_elsewhere
 from farwall.web.pages.photo import photo_answer
 from farwall.web.pages.shown import Kept as KeptPlans
 from farwall.web.pages.shown import State

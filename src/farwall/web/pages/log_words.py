@@ -13,7 +13,7 @@ from farwall.job.story.say import LEAST_USED_L, clock, short_id
 from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.web.pages.when import halves_told
-from farwall.web.words import said, words
+from farwall.web.words import said, said_or, words
 
 _BARE = frozenset({"litres", "field", "band", "room", "what", "text", "because", "look", "hours"})
 
@@ -36,12 +36,12 @@ class Names:
 
 def word_name(name: str) -> str:
     """What a word of the log is called."""
-    return _known(f"log-word-{name}", name.replace("-", " "))
+    return said_or(f"log-word-{name}", name.replace("-", " "))
 
 
 def short_name(name: str) -> str:
     """What it is called where there is little room; its name where it has no shorter one."""
-    return _known(f"word-{name}", word_name(name))
+    return said_or(f"word-{name}", word_name(name))
 
 
 def word_says(name: str) -> str:
@@ -66,7 +66,7 @@ def coats_told(plan: Plan) -> tuple[tuple[str, str], ...]:
 def choice_told(choice: str, key: str = "") -> str:
     """A choice by its name; by that which it has for `key`, where one word means two things."""
     own = f"log-choice-{key}-{choice}"
-    return said(own) if own in words("en") else _known(f"log-choice-{choice}", choice)
+    return said(own) if own in words("en") else said_or(f"log-choice-{choice}", choice)
 
 
 def entry_told(one: Happened, names: Names, units: Units) -> str:
@@ -99,7 +99,7 @@ def _part(names: Names, carried: Carried | None, key: str, value: object, *, us:
         text = by_number(names.coats, str(value))
     else:
         text = str(value)
-    return text if key in _BARE else f"{_known(f'log-key-{key}', key.replace('_', ' '))} {text}"
+    return text if key in _BARE else f"{said_or(f'log-key-{key}', key.replace('_', ' '))} {text}"
 
 
 def sums_told(plan: Plan, story: Story, units: Units) -> Iterator[str]:
@@ -131,7 +131,3 @@ def _coat(plan: Plan, coat: CoatStory, units: Units) -> str:
         found, wanted = (coverage(one, us=us) for one in (coat.l_per_m2, planned))
         more += said("log-coat-coverage", found=found, planned=wanted)
     return said("log-coat", coat=numbered(plan, coat.coat), done=done, own=own, more=more)
-
-
-def _known(key: str, default: str) -> str:
-    return said(key) if key in words("en") else default

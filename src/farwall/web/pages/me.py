@@ -8,7 +8,7 @@ from datetime import UTC, datetime
 
 from fastapi import APIRouter, Depends, Request, Response
 
-from farwall.errors import Mistake, Refused
+from farwall.errors import Mistake, Refused, mistakes_of
 from farwall.papers.wall_clock import Units
 from farwall.store.people_nouns import NoSuchPerson
 from farwall.web.door import Door
@@ -17,7 +17,7 @@ from farwall.web.pages.firm_units import firm_units
 from farwall.web.pages.guard import asks_for_session, form_of
 from farwall.web.pages.joining import Chosen
 from farwall.web.pages.lines import Lines, Sought
-from farwall.web.pages.paper import PageRoute, mistakes_of, page, seen_elsewhere
+from farwall.web.pages.paper import PageRoute, page, seen_elsewhere
 from farwall.web.pages.when import zoned_told
 from farwall.web.people import passwords
 from farwall.web.people.tries import TooManyTries

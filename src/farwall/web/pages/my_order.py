@@ -8,7 +8,7 @@ from typing import Any
 
 from fastapi import APIRouter, Request, Response
 
-from farwall.errors import FarwallError
+from farwall.errors import FarwallError, mistakes_of
 from farwall.facts.plan import Plan
 from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
@@ -17,12 +17,11 @@ from farwall.units import ft_from_m
 from farwall.web.door import Door
 from farwall.web.firm import FIRM, LESSONS
 from farwall.web.live import Live
-from farwall.web.live_jobs import NotPlanned
 from farwall.web.pages.facts import set_order
 from farwall.web.pages.guard import form_of
 from farwall.web.pages.moment_words import named
-from farwall.web.pages.paper import house_path, mistakes_of, page, seen_elsewhere
-from farwall.web.pages.shown import Kept, Shown, State
+from farwall.web.pages.paper import house_path, page, seen_elsewhere
+from farwall.web.pages.shown import Kept, Shown, State, planned
 from farwall.web.people.roles import CHANGE
 from farwall.web.people.who import who_asks
 from farwall.web.words import said
@@ -75,7 +74,7 @@ class _Orders:
     async def form(self, job: str) -> Response:
         """The fields in an order: the last one asked about, else the plan's own."""
         state = await asyncio.to_thread(self.kept.state, job)
-        shown = _planned(state)
+        shown = planned(state)
         asked = await asyncio.to_thread(self.door.book.document, ASKED, job)
         waiting = job in self.asking
         if asked is not None and asked["version"] != shown.version:
@@ -87,7 +86,7 @@ class _Orders:
         """A button of the form: one field up or down, weigh it, plan with it, or let go of it."""
         form = await form_of(request)
         state = await asyncio.to_thread(self.kept.state, job)
-        shown = _planned(state)
+        shown = planned(state)
         fields = moved(placed(shown.plan, in_places(shown.plan, form)), str(form.get("do", "")))
         order = [fields_rooms for one in fields for fields_rooms in one.rooms]
         order = list(dict.fromkeys(order))
@@ -120,7 +119,7 @@ class _Orders:
     def _page(
         self, state: State, fields: Sequence[Placed], *, asked: Json | None, waiting: bool
     ) -> Response:
-        shown = _planned(state)
+        shown = planned(state)
         told = weighed(asked, shown) if asked is not None and not waiting else None
         return page(
             "house_order.html", state=state, shown=shown, house=state.name or shown.name,
@@ -206,9 +205,3 @@ _ROWS: dict[str, Callable[[Json, Shown], str]] = {
     "refills": lambda one, _: str(one["refills_in_the_open"]),
     "stops": lambda one, _: str(len(one["stop_lines"])),
 }
-
-
-def _planned(state: State) -> Shown:
-    if state.shown is None:
-        raise NotPlanned("There is no plan of this house yet.", remedies=state.why_not)
-    return state.shown

@@ -16,7 +16,7 @@ from fastapi.responses import HTMLResponse, RedirectResponse
 from fastapi.routing import APIRoute
 from jinja2 import Environment, PackageLoader, StrictUndefined
 
-from farwall.errors import FarwallError, Refused, Unanswerable
+from farwall.errors import FarwallError, Refused, Unanswerable, mistakes_of
 from farwall.store.nouns import BookTrouble, NoSuchJob
 from farwall.web.door import TooLarge
 from farwall.web.pages.guard import FromElsewhere, NotEntered
@@ -137,10 +137,6 @@ def refusal(error: FarwallError, *, house: str = "") -> HTMLResponse:
     return page("trouble.html", code=code, what=what, mistakes=told, house=back)
 
 
-def mistakes_of(error: FarwallError) -> list[str]:
-    """All that is wrong, a line each."""
-    if isinstance(error, Refused):
-        return [str(one) for one in error.mistakes]
-    if isinstance(error, Unanswerable):
-        return [error.reason, *error.remedies]
-    return [str(error)]
+def no_page() -> Response:
+    """Where nothing is."""
+    return page("trouble.html", code=404, what="no-page", mistakes=[])

@@ -9,7 +9,7 @@ from typing import Any
 
 from fastapi import APIRouter, Depends, Request, Response
 
-from farwall.errors import FarwallError, Refused
+from farwall.errors import FarwallError, Refused, mistakes_of
 from farwall.store.people_nouns import (
     ROLES,
     LastLead,
@@ -24,7 +24,7 @@ from farwall.web.pages.firm_units import firm_units
 from farwall.web.pages.guard import asks_for_session, form_of, text_of
 from farwall.web.pages.joining import Chosen
 from farwall.web.pages.me import when_of
-from farwall.web.pages.paper import PageRoute, mistakes_of, page, seen_elsewhere
+from farwall.web.pages.paper import PageRoute, page, seen_elsewhere
 from farwall.web.pages.when import date_told
 from farwall.web.people import passwords
 from farwall.web.people.links import link_to_choose, link_to_join

@@ -16,6 +16,7 @@ from farwall.papers.wall_clock import Units
 from farwall.readers.room_names import slug
 from farwall.web.door import Door
 from farwall.web.live import Live
+from farwall.web.pages.firm_units import firm_units
 from farwall.web.pages.forms.measures import FEET, NoNumber
 from farwall.web.pages.forms.shown import link_of
 from farwall.web.pages.forms.told import Slip, Wrong
@@ -61,7 +62,7 @@ def rooms(door: Door, held: Live, sessions: Sessions) -> APIRouter:
 
     @router.get("/rooms")
     async def ask() -> Response:
-        units = await asyncio.to_thread(_units_of_firm, door)
+        units = await asyncio.to_thread(firm_units, door.book)
         return _shown(units, said("rooms-house"), rows_in({}, _FIRST))
 
     @router.post("/rooms")
@@ -84,11 +85,6 @@ def rooms(door: Door, held: Live, sessions: Sessions) -> APIRouter:
         return seen_elsewhere(f"{house_path(job)}/first")
 
     return router
-
-
-def _units_of_firm(door: Door) -> Units:
-    wishes = with_firm({}, door.book).get("wishes", {})
-    return "metric" if wishes.get("units") == "metric" else "us"
 
 
 def _shown(

@@ -22,7 +22,7 @@ from farwall.papers.wall_clock import Units, plan_clock
 from farwall.phrasebook import LANGUAGE, speaking, told
 from farwall.store.book import Book
 from farwall.web.firm import FIRM
-from farwall.web.live_jobs import OF, PLAN, REST, minute_of
+from farwall.web.live_jobs import OF, PLAN, REST, NotPlanned, minute_of
 from farwall.web.pages.course import Course
 from farwall.web.pages.figures import Figures, figures_of
 from farwall.web.pages.from_calendar import Days, days_of
@@ -242,3 +242,10 @@ def _room_names(facts: dict[str, Any]) -> frozenset[str]:
     """What people call the rooms of facts that need not be a job that can be read."""
     rooms = dict(facts.get("floor") or {}).get("rooms") or ()
     return frozenset(str(one["name"]) for one in rooms if one.get("name"))
+
+
+def planned(state: State) -> Shown:
+    """The plan that is shown. Raises NotPlanned where there is none, with why not."""
+    if state.shown is None:
+        raise NotPlanned("There is no plan of this house yet.", remedies=state.why_not)
+    return state.shown

@@ -9,7 +9,7 @@ from typing import Any
 from fastapi import APIRouter, Request, Response
 from starlette.datastructures import FormData, UploadFile
 
-from farwall.errors import Mistake, Refused
+from farwall.errors import Mistake, Refused, mistakes_of
 from farwall.facts.plain import plain
 from farwall.facts.van import Van
 from farwall.job.van.sprayers import condition
@@ -23,7 +23,7 @@ from farwall.web.pages.firm_units import firm_units
 from farwall.web.pages.forms.flat import flat_merged, lines_told
 from farwall.web.pages.guard import form_of, text_of
 from farwall.web.pages.guarded import guarded
-from farwall.web.pages.paper import mistakes_of, page, seen_elsewhere
+from farwall.web.pages.paper import page, seen_elsewhere
 from farwall.web.pages.shown import Kept as KeptPlans
 from farwall.web.pages.van_form import (
     SPRAYER_KINDS,

@@ -5,12 +5,11 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
-from farwall.errors import FarwallError, Mistake, Refused
+from farwall.errors import FarwallError, Mistake, Refused, mistakes_of
 from farwall.facts.plain import plain
 from farwall.facts.van import UsedUp, Van
 from farwall.papers.wall_clock import Units
 from farwall.store.nouns import NoSuchJob
-from farwall.web.pages.paper import mistakes_of
 from farwall.web.pages.shown import Kept
 from farwall.web.pages.van_form import flow_named, shown_amount, shown_tank
 from farwall.web.pages.van_words import (

@@ -46,3 +46,8 @@ def said(key: str, **values: object) -> str:
     if LANGUAGE.get() == "es" and values:
         whole = _OF_THE.sub(r"\1l ", whole)
     return one_point(whole)
+
+
+def said_or(key: str, default: str) -> str:
+    """The words of a key that may have none of its own; then `default`."""
+    return said(key) if key in words("en") else default

@@ -7,13 +7,13 @@ from datetime import datetime, timedelta
 
 from farwall.acid.rinse_water import ALL_RINSES_L_M2, ROUNDS, rinse_water
 from farwall.days.work_hours import EVENING_MIN, WORK_FROM_MIN
-from farwall.evidence import Rank, Span
+from farwall.evidence import Rank
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job
 from farwall.floor.takeoff import take_off
 from farwall.job.acid_day.ground import Ground
 from farwall.job.acid_day.washing.drums import drums_told
-from farwall.job.acid_day.washing.noun import Ends, WashDay
+from farwall.job.acid_day.washing.noun import Ends, WashDay, ends_of
 from farwall.job.acid_day.washing.order import wash_order
 from farwall.job.acid_day.washing.rooms import RoomFacts, wash_room
 from farwall.job.acid_day.washing.times import (
@@ -52,16 +52,18 @@ def washing_of(ground: Ground) -> WashDay:
         wash_room(facts, n, room, way) for n, (room, way) in enumerate(wash_order(plan), 1)
     )
     work = summed([one.work_h for one in rooms])
-    hours = Ends(*(None if one is None else one / people for one in _ends(work)))
+    hours = Ends(*(None if one is None else one / people for one in work.three))
     begins = _begins(free, start, (hours.likely or 0.0) * 60)
     found = WashDay(
         begins=begins,
-        begins_at=tuple(_iso(start, one) for one in _ends(begins)),  # type: ignore[arg-type]
+        begins_at=tuple(_iso(start, one) for one in begins.three),  # type: ignore[arg-type]
         rooms=rooms,
         water_from=job.washing.water_from,
-        rinses_l=_of(water.rinses_l), scrub_l=_of(water.scrub_l), all_l=_of(water.all_l),
+        rinses_l=ends_of(water.rinses_l),
+        scrub_l=ends_of(water.scrub_l),
+        all_l=ends_of(water.all_l),
         rinses=_counts(job),
-        drums=drums_told(job.washing, plan, _of(water.all_l)),
+        drums=drums_told(job.washing, plan, ends_of(water.all_l)),
         base=job.washing.base or "",
         base_g_l=BICARBONATE_G_L if job.washing.base in {None, "bicarbonate"} else None,
         tap_ph=rinses.wanted.tap_ph, unstained_ph=rinses.wanted.unstained_ph,
@@ -87,14 +89,6 @@ def _per_m2(job: Job) -> Ends:
 def _counts(job: Job) -> Ends:
     told = job.washing.rinses
     return Ends(*ROUNDS) if told is None else Ends(told, told, told)
-
-
-def _ends(one: Ends) -> tuple[float | None, float | None, float | None]:
-    return one.low, one.likely, one.high
-
-
-def _of(span: Span) -> Ends:
-    return Ends(span.low, span.likely, span.high)
 
 
 def _begins(free: Ends, start: datetime, lasts_min: float) -> Ends:

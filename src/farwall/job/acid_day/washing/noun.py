@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from farwall.acid.rinse_belief import More
+from farwall.evidence import Span
 from farwall.nouns import dataclass
 
 
@@ -12,6 +14,16 @@ class Ends:
     low: float | None
     likely: float | None
     high: float | None
+
+    @property
+    def three(self) -> tuple[float | None, float | None, float | None]:
+        """The three in this order."""
+        return self.low, self.likely, self.high
+
+
+def ends_of(told: Span | More) -> Ends:
+    """A range that has all its ends."""
+    return Ends(told.low, told.likely, told.high)
 
 
 @dataclass(frozen=True)

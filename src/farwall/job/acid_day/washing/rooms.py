@@ -8,10 +8,9 @@ from collections.abc import Mapping
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from farwall.acid.rinse_belief import More
 from farwall.facts.plan import Plan
 from farwall.floor.short_labels import short_labels
-from farwall.job.acid_day.washing.noun import Ends, SoFar, WashRoom
+from farwall.job.acid_day.washing.noun import Ends, SoFar, WashRoom, ends_of
 from farwall.job.acid_day.washing.times import (
     EDGE_M_H,
     MAN_HOUR_M2,
@@ -72,20 +71,11 @@ def _each(facts: RoomFacts) -> Ends:
     """Water of one rinse: that of all over the usual number. [L/m²]"""
     usual = facts.counts.likely or 1.0
     water = facts.water
-    return Ends(*(None if one is None else one / usual for one in _three(water)))
-
-
-def _three(ends: Ends) -> tuple[float | None, float | None, float | None]:
-    return ends.low, ends.likely, ends.high
+    return Ends(*(None if one is None else one / usual for one in water.three))
 
 
 def _times(area_m2: float, per: Ends) -> Ends:
-    return Ends(*(None if one is None else one * area_m2 for one in _three(per)))
-
-
-def ends_of(more: More) -> Ends:
-    """A range of rinses."""
-    return Ends(more.low, more.likely, more.high)
+    return Ends(*(None if one is None else one * area_m2 for one in per.three))
 
 
 def so_far(rinses: Rinses, room: str) -> SoFar:

@@ -13,9 +13,9 @@ from farwall.job.acid_day.strength.noun import CoatStrength, Ends, Sheet, TubPou
 from farwall.job.acid_day.strength.said import figure
 from farwall.papers.acid.batch_names import batch_name
 from farwall.papers.wall_clock import Units
-from farwall.papers.words import names_in, volume
+from farwall.papers.words import degrees_words, names_in, volume
 from farwall.phrasebook import LANGUAGE, speaking, told
-from farwall.units import L_PER_US_FL_OZ, L_PER_US_GAL, f_from_c
+from farwall.units import L_PER_US_FL_OZ, L_PER_US_GAL
 from farwall.web.words import said
 
 SMALL_L = L_PER_US_GAL / 4
@@ -101,8 +101,8 @@ def _rows(coat: CoatStrength, units: Units) -> list[tuple[str, str, str]]:
     rows += [
         ("tub", f"{span(figures.tub_percent)} %", f"{span(figures.mol_per_l)} mol/L"),
         ("laid", f"{span(figures.mol_per_m2)} mol/m²", ""),
-        ("warm", warmth(figures.tub_c.high, units), said(
-            "acid-strength-from", start=warmth(coat.start_c, units)
+        ("warm", degrees_words(figures.tub_c.high, units), said(
+            "acid-strength-from", start=degrees_words(coat.start_c, units)
         )),
         ("over", f"{span(figures.over_liquid_ppm)} ppm", said("acid-strength-plain")),
     ]  # fmt: skip
@@ -140,8 +140,3 @@ def span(ends: Ends) -> str:
 def times(ends: Ends) -> str:
     """`1.6 to 2.1 times`."""
     return said("acid-strength-times", factor=span(ends))
-
-
-def warmth(celsius: float, units: Units) -> str:
-    """`78 °F` or `26 °C`."""
-    return f"{f_from_c(celsius):.0f} °F" if units == "us" else f"{celsius:.0f} °C"

@@ -9,7 +9,7 @@ from typing import Any
 
 from fastapi import APIRouter, Request, Response
 
-from farwall.errors import Mistake, Refused
+from farwall.errors import Mistake, Refused, mistakes_of
 from farwall.facts.job import Job
 from farwall.facts.log import Kept
 from farwall.job.colour.ladder import Ladder, ladder_of
@@ -30,7 +30,7 @@ from farwall.web.pages.forms.keep import keep_facts
 from farwall.web.pages.guarded import guarded
 from farwall.web.pages.log_form import Field, There, fields_of, is_id
 from farwall.web.pages.log_keep import Typed, keep_typed, typed_of
-from farwall.web.pages.paper import house_path, mistakes_of, page, seen_elsewhere
+from farwall.web.pages.paper import house_path, page, seen_elsewhere
 from farwall.web.pages.shown import Kept as KeptPlans
 from farwall.web.pages.shown import State
 from farwall.web.people.roles import CHANGE, TAP, NotAllowed

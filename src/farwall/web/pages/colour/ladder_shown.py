@@ -11,7 +11,8 @@ from farwall.facts.samples import Look, State
 from farwall.job.colour.ladder import Apart, Ladder, Rung
 from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
-from farwall.units import M2_PER_FT2, f_from_c, ft2_per_gal_from_m2_per_l
+from farwall.papers.words import coverage_words
+from farwall.units import M2_PER_FT2, f_from_c
 from farwall.web.pages.when import date_told
 from farwall.web.words import said
 
@@ -179,7 +180,7 @@ def _figures(one: Rung, rooms: dict[str, str], units: Units) -> Iterator[str]:
         yield said("ladder-area", area=area_told(own.area_m2, units))
     if one.drank is not None:
         by = said(f"ladder-by-{one.drank.by.replace(' ', '-')}")
-        yield said("ladder-covered", covered=covered_told(one.drank.m2_per_l, units), by=by)
+        yield said("ladder-covered", covered=coverage_words(one.drank.m2_per_l, units), by=by)
     if one.stain_l_per_m2 is not None:
         key = "ladder-dose-all" if one.beneath else "ladder-dose"
         yield said(key, dose=dose_told(one.stain_l_per_m2, units))
@@ -230,13 +231,6 @@ def _washed(one: Rung) -> Iterator[str]:
 
 def _ph(value: float | None) -> str:
     return "?" if value is None else f"{value:g}"
-
-
-def covered_told(m2_per_l: float, units: Units) -> str:
-    """Coverage of mix."""
-    if units == "us":
-        return f"{ft2_per_gal_from_m2_per_l(m2_per_l):.0f} ft²/gal"
-    return f"{m2_per_l:.1f} m²/L"
 
 
 def dose_told(l_per_m2: float, units: Units) -> str:

@@ -8,7 +8,7 @@ from collections.abc import Mapping
 
 from fastapi import APIRouter, Request, Response
 
-from farwall.errors import Mistake, Refused
+from farwall.errors import Mistake, Refused, mistakes_of
 from farwall.facts.log_colour import MARKS, UNKNOWN
 from farwall.job.colour.marks import Proposed
 from farwall.papers.wall_clock import Units
@@ -20,12 +20,12 @@ from farwall.web.live import Live
 from farwall.web.pages.colour.marks_keep import FloorPhoto, Floors, House
 from farwall.web.pages.colour.marks_places import DRAWN, place_of
 from farwall.web.pages.colour.marks_points import landmarks, pairs_told, target_told
-from farwall.web.pages.colour.marks_shown import MarksShown, no_page
+from farwall.web.pages.colour.marks_shown import MarksShown
 from farwall.web.pages.guarded import guarded
 from farwall.web.pages.headers import PICTURE_CSP
 from farwall.web.pages.log_form import There
 from farwall.web.pages.log_keep import Typed, keep_typed, typed_of
-from farwall.web.pages.paper import house_path, mistakes_of, seen_elsewhere
+from farwall.web.pages.paper import house_path, no_page, seen_elsewhere
 from farwall.web.pages.shown import Kept
 from farwall.web.session import Sessions
 from farwall.web.words import said

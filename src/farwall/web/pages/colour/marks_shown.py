@@ -7,7 +7,7 @@ from collections.abc import Mapping, Sequence
 from fastapi import Response
 from markupsafe import Markup
 
-from farwall.errors import Refused
+from farwall.errors import Refused, mistakes_of
 from farwall.facts.log_colour import MARKS, UNKNOWN
 from farwall.job.colour.marks import still_asked, touched
 from farwall.nouns import dataclass
@@ -26,14 +26,9 @@ from farwall.web.pages.colour.marks_said import (
     photo_said,
     touched_said,
 )
-from farwall.web.pages.paper import house_path, mistakes_of, page
+from farwall.web.pages.paper import house_path, no_page, page
 from farwall.web.pages.shown import Kept
 from farwall.web.words import said
-
-
-def no_page() -> Response:
-    """There is no such page."""
-    return page("trouble.html", code=404, what="no-page", mistakes=[])
 
 
 @dataclass(frozen=True)

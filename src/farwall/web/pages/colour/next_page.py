@@ -13,7 +13,7 @@ from typing import Any
 
 from fastapi import APIRouter, Request, Response
 
-from farwall.errors import FarwallError, Refused, Unanswerable
+from farwall.errors import FarwallError, Refused, Unanswerable, mistakes_of
 from farwall.job.colour.asked import Asked
 from farwall.job.colour.fit import doses_of
 from farwall.job.colour.fit_noun import Swatch
@@ -32,7 +32,7 @@ from farwall.web.pages.guarded import guarded
 from farwall.web.pages.log_form import There, is_id
 from farwall.web.pages.log_keep import Typed, keep_typed, typed_of
 from farwall.web.pages.log_words import coats_told
-from farwall.web.pages.paper import house_path, mistakes_of, page, seen_elsewhere
+from farwall.web.pages.paper import house_path, page, seen_elsewhere
 from farwall.web.pages.shown import Kept, State
 from farwall.web.session import Sessions
 from farwall.web.words import said

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 
 from fastapi import APIRouter, Request, Response
 
-from farwall.errors import Refused
+from farwall.errors import Refused, mistakes_of
 from farwall.job.colour.before_after import WORDS, Place, places_of
 from farwall.job.story import story
 from farwall.job.story.noun import Happened
@@ -20,7 +20,7 @@ from farwall.web.firm import keep_print_values, print_values
 from farwall.web.live import Live
 from farwall.web.pages.guarded import guarded
 from farwall.web.pages.log_keep import typed_of
-from farwall.web.pages.paper import house_path, mistakes_of, page, seen_elsewhere
+from farwall.web.pages.paper import house_path, page, seen_elsewhere
 from farwall.web.pages.shown import Kept, Shown
 from farwall.web.people.roles import CHANGE
 from farwall.web.people.who import who_asks

@@ -8,7 +8,7 @@ from urllib.parse import quote
 
 from fastapi import APIRouter, Request, Response
 
-from farwall.errors import FarwallError, Mistake, Refused
+from farwall.errors import FarwallError, Mistake, Refused, mistakes_of
 from farwall.readers.job_json import job_from
 from farwall.web.door import Door
 from farwall.web.firm import print_values
@@ -19,7 +19,7 @@ from farwall.web.pages.guard import form_of, text_of
 from farwall.web.pages.guarded import guarded
 from farwall.web.pages.log_form import There
 from farwall.web.pages.log_keep import Typed, keep_typed
-from farwall.web.pages.paper import house_path, mistakes_of, page, seen_elsewhere
+from farwall.web.pages.paper import house_path, page, seen_elsewhere
 from farwall.web.pages.shown import Kept, State
 from farwall.web.people.roles import TAP
 from farwall.web.people.who import who_asks

@@ -14,6 +14,7 @@ from farwall.air.slab_tests import UG_M2_S_PER_LB
 from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.readers.sizes import length_m
+from farwall.readers.twins import tidy
 from farwall.web.pages.typed_lengths import length_of
 from farwall.web.pages.typed_units import parted, unit_of
 from farwall.web.words import said
@@ -61,11 +62,11 @@ class Measure:
         told = (self.scale(system), self.us, self.metric)
         scale = next((one for one in told if unit == one.spelling), None) if unit else told[0]
         if self.us.tape and not (unit and scale) and (length := _taped(text)) is not None:
-            return _tidy(length)
+            return tidy(length)
         if scale is None:
             raise NoNumber(text)
         own = "metric" if scale is self.metric is not self.us else system
-        return _tidy(plain_number(number, own) * scale.one + scale.none)
+        return tidy(plain_number(number, own) * scale.one + scale.none)
 
     def text(self, value: float, system: Units) -> str:
         """What is typed for an SI value; where that has no end, three digits of it.
@@ -130,10 +131,6 @@ def _tape(value: float) -> str | None:
     feet, rest = divmod(round(halves), 24)
     inches, half = divmod(rest, 2)
     return f"{feet}' {inches}{' 1/2' if half else ''}\""
-
-
-def _tidy(value: float) -> float:
-    return float(f"{value:.12g}")
 
 
 def _alike(unit: str) -> Measure:

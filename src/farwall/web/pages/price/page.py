@@ -9,7 +9,7 @@ from typing import Any
 
 from fastapi import APIRouter, Request, Response
 
-from farwall.errors import Refused
+from farwall.errors import Refused, mistakes_of
 from farwall.job.office import Office, OfficeGround, office_of
 from farwall.job.office.say import PARTS as SAID
 from farwall.papers.words import names_in
@@ -19,7 +19,7 @@ from farwall.web.firm import FIRM
 from farwall.web.live import Live
 from farwall.web.pages.guard import form_of
 from farwall.web.pages.guarded import guarded
-from farwall.web.pages.paper import house_path, mistakes_of, page, seen_elsewhere
+from farwall.web.pages.paper import house_path, page, seen_elsewhere
 from farwall.web.pages.price.buying import buying_shown
 from farwall.web.pages.price.due import due_shown
 from farwall.web.pages.price.ground import office_ground_of
