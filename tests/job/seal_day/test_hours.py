@@ -61,7 +61,7 @@ def test_a_coat_ends_within_the_working_day_else_it_waits_for_the_next():
 
 
 def test_hours_without_an_hour_to_spare_are_taken_where_that_day_has_no_others():
-    """By hand: with dew from 11 on only what begins at 7:30 is over; the next has no minute left."""
+    """By hand: with dew from 11 on only what begins at 7:30 is over; the next has no minute."""
     found_ = found("g" * 11 + "d" * 13 + "g" * 24, (180, 60), wait_h=6)
     assert found_.coats == (at(7.5), at(31.5))
 
