@@ -18,6 +18,7 @@ from farwall.job.rest_of_day import RestOfDay
 from farwall.phrasebook import in_spanish
 from farwall.readers.plan_json import plan_from, plan_to_dict
 from farwall.spray.check import replay_ages
+from farwall.spray.schedule import NoDryWay
 
 NOTHING_LOST_MIN = 0.02
 """Moments in a file are rounded to 0.0001 min, and every band of a coat adds to it."""
@@ -255,6 +256,21 @@ def test_a_place_on_wet_floor_is_a_mistake():
     middle = band(plan, "first.4.2").polygon.shape.representative_point()
     with pytest.raises(Refused, match="no dry way"):
         replan(plan, after(plan, "first.4.5", late_min=1.0, at=(middle.x, middle.y)))
+
+
+def test_where_no_dry_way_leads_on_the_rooms_are_named(monkeypatch):
+    """It once told two points in metres, which nobody finds on a floor."""
+    plan = day_of("quince-street")
+    room = plan.inputs.floor.rooms[0]
+    at = room.polygon.shape.representative_point().coords[0]
+
+    def shut(*_):
+        raise NoDryWay(at, at)
+
+    monkeypatch.setattr(RestOfDay, "remains", shut)
+    with pytest.raises(Unanswerable, match=f"leads on through {room.label}") as no:
+        replan(plan, after(plan, "first.4.5", late_min=3.0))
+    assert "Tell where everybody stands" in no.value.remedies[0]
 
 
 @pytest.mark.slow

@@ -8,7 +8,8 @@ from tests.shapes import TWO_ROOMS
 from tests.spray.hand_floors import job
 
 from farwall.job.plan_job import plan_job
-from farwall.job.way_words import near_words, seam_words, way_words
+from farwall.job.way_words import near_words, no_dry_way, seam_words, way_words
+from farwall.phrasebook import speaking, told
 
 
 def test_a_door_is_told_by_what_lies_beyond_it_and_never_by_its_id():
@@ -66,3 +67,15 @@ def test_a_place_is_told_by_the_way_in_nearest_to_it_by_hand():
     at_door = near_words(plan, out.rooms[0], ((x0 + x1) / 2, (y0 + y1) / 2))
     assert at_door == f"about 0 ft (0.0 m) from {seam_words(plan, out.id)}"
     assert near_words(plan, "nowhere", (0.0, 0.0)) == ""
+
+
+def test_where_nobody_gets_dry_is_told_by_the_rooms_and_not_by_figures():
+    plan = plan_job(job(TWO_ROOMS))
+    front, back = (
+        next(one for one in plan.inputs.floor.rooms if one.id == name) for name in ("front", "back")
+    )
+    inside = [one.polygon.shape.representative_point().coords[0] for one in (front, back)]
+    assert no_dry_way(plan, *inside) == f"No dry way leads from {front.label} to {back.label}."
+    assert no_dry_way(plan, inside[0], inside[0]) == f"No dry way leads on through {front.label}."
+    with speaking("es", [front.label, back.label]):
+        assert told(no_dry_way(plan, *inside)).startswith("Ningún camino seco lleva de ")

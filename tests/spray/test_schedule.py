@@ -18,6 +18,7 @@ from farwall.spray.refills import Flow
 from farwall.spray.routes import length_m
 from farwall.spray.schedule import (
     Day,
+    NoDryWay,
     route,
     time_sweep,
     timed_path,
@@ -146,5 +147,7 @@ def test_a_walk_over_wet_floor_is_refused():
     free = DryGround.of(world(hall(8, 2)))
     assert route(free, (7.0, 1.0), (1.0, 1.0)) == ((7.0, 1.0), (1.0, 1.0))
     wet = free.without(Strip((("hall", shapely.box(3, -9, 4, 9)),), level=0))
-    with pytest.raises(Unanswerable, match="No dry way"):
+    with pytest.raises(NoDryWay, match="No dry way") as no:
         route(wet, (7.0, 1.0), (1.0, 1.0))
+    assert isinstance(no.value, Unanswerable)
+    assert (no.value.start, no.value.end) == ((7.0, 1.0), (1.0, 1.0))

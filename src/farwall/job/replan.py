@@ -8,6 +8,7 @@ from dataclasses import replace
 
 import rfc8785
 
+from farwall.errors import Unanswerable
 from farwall.facts.numbered import numbered
 from farwall.facts.plain import plain
 from farwall.facts.plan import Band, Field, Mix, Plan
@@ -21,6 +22,8 @@ from farwall.job.rest_of_day import RestOfDay
 from farwall.job.say_midday import STANDS_ON_WET
 from farwall.job.second_past import without_who_never_came
 from farwall.job.sun_midday import without_advice
+from farwall.job.way_words import no_dry_way
+from farwall.spray.schedule import NoDryWay
 
 
 def replan(plan: Plan, so_far: SoFar, *, light: Daylight | None = None) -> Plan:
@@ -32,10 +35,21 @@ def replan(plan: Plan, so_far: SoFar, *, light: Daylight | None = None) -> Plan:
     for another day. When nothing has changed the rest is the plan's own. Open
     times and waits stay those of the plan; chances, proof and advice on the
     sun, which were the morning's, are left out. Raises `Refused` for what cannot be so, and
-    `Unanswerable` when no dry way leads on. Where two spray, both go on from where they stand;
-    once the second has left, the rest is for the first. light: of the plan's days, for a coat that
-    comes late; the plan does not tell its place, and without it the evening of the calendar counts.
+    `Unanswerable` when no dry way leads on, by the names of the rooms. Where two spray, both go on
+    from where they stand; once the second has left, the rest is for the first. light: of the
+    plan's days, for a coat that comes late; the plan does not tell its place, and without it the
+    evening of the calendar counts.
     """
+    try:
+        return _replanned(plan, so_far, light)
+    except NoDryWay as no:
+        raise Unanswerable(no_dry_way(plan, no.start, no.end), remedies=(_DRY_WAY,)) from no
+
+
+_DRY_WAY = "Tell where everybody stands, or wait until the floor between is dry."
+
+
+def _replanned(plan: Plan, so_far: SoFar, light: Daylight | None) -> Plan:
     state = settle_past(plan, so_far)
     day = RestOfDay(plan, state, so_far.closed, light)
     if state.as_planned:

@@ -5,6 +5,8 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
+import shapely
+
 from farwall.facts.plan import Field, Plan
 from farwall.floor.geometry import Point
 from farwall.floor.nouns import Floor, Opening
@@ -76,3 +78,17 @@ def rooms_text(plan: Plan, ids: Sequence[str]) -> str:
     """Rooms as people call them."""
     labels = {room.id: room.label for room in plan.inputs.floor.rooms}
     return ", ".join(labels.get(name, name) for name in ids)
+
+
+def no_dry_way(plan: Plan, start: Point, end: Point) -> str:
+    """`No dry way leads from Hall to Kitchen.`, by the rooms in which the two points lie."""
+    labels = short_labels(plan.inputs.floor.rooms)
+    here, there = (labels[_room_near(plan, point)] for point in (start, end))
+    if here == there:
+        return f"No dry way leads on through {here}."
+    return f"No dry way leads from {here} to {there}."
+
+
+def _room_near(plan: Plan, point: Point) -> str:
+    at = shapely.Point(point)
+    return min(plan.inputs.floor.rooms, key=lambda one: one.polygon.shape.distance(at)).id

@@ -233,13 +233,21 @@ def timed_path(path: Sequence[Point], start: float, pace_m_min: float) -> tuple[
     return paced(path, start, round(start + length_m(path) / pace_m_min + 0.00005, 4))
 
 
-def route(free: DryGround, start: Point, end: Point) -> tuple[Point, ...]:
-    """The shortest dry walk. Raises `Unanswerable` when there is none."""
-    path = free.walk(start, end)
-    if path is None:
-        raise Unanswerable(
+class NoDryWay(Unanswerable):
+    """Nobody gets dry from `start` to `end`, points of the floor. [m]"""
+
+    def __init__(self, start: Point, end: Point) -> None:
+        self.start, self.end = start, end
+        super().__init__(
             f"No dry way from ({start[0]:.2f}, {start[1]:.2f}) to ({end[0]:.2f}, {end[1]:.2f}) m."
         )
+
+
+def route(free: DryGround, start: Point, end: Point) -> tuple[Point, ...]:
+    """The shortest dry walk. Raises `NoDryWay` when there is none."""
+    path = free.walk(start, end)
+    if path is None:
+        raise NoDryWay(start, end)
     return rounded(path)
 
 

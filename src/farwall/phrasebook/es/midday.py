@@ -25,6 +25,10 @@ PHRASES = {
     "{@1} is closed.": "{@1}: cuarto cerrado.",
     "who stands in {@1} goes out through it.": "quien está en {@1} sale por ahí.",
     "{@1} behind it has to be sprayed first.": "antes hay que rociar {@1}, que queda detrás.",
+    "No dry way leads from {@1} to {@2}.": "Ningún camino seco lleva de {@1} a {@2}.",
+    "No dry way leads on through {@1}.": "Ningún camino seco sigue por {@1}.",
+    "Tell where everybody stands, or wait until the floor between is dry.":
+    "Diga dónde está cada uno, o espere a que se seque el piso que queda en medio.",
     "no dry way leads out of it.": "ningún camino seco sale de ahí.",
     "coat {#1} is not on it yet.": "todavía no tiene la mano {#1}.",
     "all that is planned is sprayed. Walk out on dry floor.":
