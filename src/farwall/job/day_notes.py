@@ -1,9 +1,10 @@
-"""What has to be said beside a calendar: of sealers, heaters, sun, watched waits, long locks."""
+"""What has to be said beside a calendar: of sealers, young slabs, heaters, sun, watched waits, long locks."""
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator, Mapping
-from datetime import timedelta
+from datetime import datetime, timedelta
 
 from farwall.air.foretold import Foretold, Outdoors
 from farwall.days.nouns import Calendar, HouseDays
@@ -12,6 +13,7 @@ from farwall.days.words import date_words
 from farwall.days.work_hours import DAY_MIN
 from farwall.evidence import Rank
 from farwall.facts.job import Job
+from farwall.job.go.slab_rules import least_age_days
 from farwall.job.site import HEATED_TO_C, heater_warnings, house_of
 from farwall.job.sunlight import sunlight_of
 from farwall.nouns import dataclass
@@ -21,6 +23,7 @@ from farwall.units import clock_words, f_from_c
 @dataclass(frozen=True)
 class _Case:
     told: HouseDays
+    begins: datetime
     job: Job
     weather: Outdoors | None
 
@@ -29,7 +32,8 @@ def day_notes(
     calendar: Calendar, jobs: Mapping[str, Job], weather: Outdoors | None
 ) -> tuple[str, ...]:
     """A line for each thing, with the houses that it holds for where they are not all."""
-    cases = [_Case(one, jobs[one.house.id], weather) for one in calendar.houses]
+    begins = calendar.question.ahead.begins
+    cases = [_Case(one, begins, jobs[one.house.id], weather) for one in calendar.houses]
     houses: dict[str, list[str]] = {}
     for case in cases:
         for note in _of(case):
@@ -77,6 +81,7 @@ def _of(case: _Case) -> Iterator[str]:
             "Which sealer is not told: the strictest limits of all types were taken, 12 h between "
             "its coats among them. Read its label, and tell its type among the facts."
         )
+    yield from _young(case)
     yield from heater_warnings(job)
     if case.weather is not None:
         yield from _by_weather(case)
@@ -86,6 +91,29 @@ def _of(case: _Case) -> Iterator[str]:
         yield (
             f"More than {LONG_LOCK_DAYS} days from the first step to the last: the weather leaves "
             "too few hours between. Warm the house and tell the heater's power, or begin later."
+        )
+
+
+def _young(case: _Case) -> Iterator[str]:
+    """Where stain would come on a slab that is younger than its sheet, or the texts, allow.
+
+    The age is taken as of the day on which the job says that it starts, else of the first day.
+    """
+    age_days = case.job.survey.slab_age_days
+    coat = next((one for one in case.told.steps if one.place == "coat"), None)
+    if age_days is None or coat is None:
+        return
+    first = case.begins + timedelta(minutes=coat.start_min)
+    told = case.job.starts_at
+    as_of = datetime.fromisoformat(told).date() if told else case.begins.date()
+    least_days = least_age_days(case.job)
+    then_days = age_days + (first.date() - as_of).days
+    if then_days < least_days:
+        old_enough = first + timedelta(days=math.ceil(least_days - then_days))
+        yield (
+            f"The slab is too young: about {then_days:.0f} days old at the first coat, and "
+            f"{least_days:.0f} days are asked for. Begin so that no coat comes before "
+            f"{date_words(old_enough)}; the stain's sheet wins."
         )
 
 
