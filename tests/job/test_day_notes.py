@@ -77,7 +77,7 @@ def test_a_house_that_is_shut_for_weeks_is_told_to_be_warmed():
 @pytest.mark.parametrize(
     ("age_days", "begins", "told"),
     [
-        # By hand: 10 days old on Monday 8 June; coat 1 comes on Tuesday 9, at 11 days; 28 on 26 June.
+        # By hand: 10 days old on Monday 8 June; coat 1 comes on Tuesday 9, at 11; 28 on 26 June.
         (10.0, date(2026, 6, 8), ("about 11 days old", "28 days are asked for", "Fri 26 Jun")),
         # The same slab, begun on Friday 26 June: coat 1 comes at 31 days.
         (10.0, date(2026, 6, 26), ()),

@@ -1,4 +1,5 @@
-"""What has to be said beside a calendar: of sealers, young slabs, heaters, sun, watched waits, long locks."""
+"""What has to be said beside a calendar: of sealers, young slabs, heaters, sun, watched waits,
+long locks."""
 
 from __future__ import annotations
 
