@@ -40,6 +40,13 @@ def test_a_change_within_the_plan_is_told(starts_at: str, zone: str, way: str):
     assert in_spanish(told, frozenset())
 
 
+def test_a_plan_by_the_clock_of_a_start_before_the_change_says_so():
+    """As a seal day is: planned in November by the clock of the job's start in October."""
+    (told,) = changes("2026-11-03T07:30:00-05:00", "America/Chicago", high_min=300.0)
+    assert "back by 60 min before this plan begins" in told
+    assert in_spanish(told, frozenset())
+
+
 @pytest.mark.parametrize(
     ("starts_at", "zone"),
     [

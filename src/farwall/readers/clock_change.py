@@ -30,21 +30,22 @@ def _changes(plan: Plan, job: Job) -> tuple[str, ...]:
     starts_at = datetime.fromisoformat(plan.starts_at)
     found = []
     before = starts_at.utcoffset() or timedelta()
-    for hour in range(1, int(_last_min(plan) // 60) + 2):
+    for hour in range(int(_last_min(plan) // 60) + 2):
         moment = (starts_at.astimezone(UTC) + timedelta(hours=hour)).astimezone(zone)
         offset = moment.utcoffset() or timedelta()
         if offset != before:
             day = (moment.date() - starts_at.date()).days + 1
-            found.append(_words(day, (offset - before).total_seconds() / 60))
+            when = f"on day {day} of this plan" if hour else "before this plan begins"
+            found.append(_words(when, (offset - before).total_seconds() / 60))
             before = offset
     return tuple(found)
 
 
-def _words(day: int, later_min: float) -> str:
+def _words(when: str, later_min: float) -> str:
     way, sign = ("back", "less") if later_min < 0 else ("forward", "more")
     return (
-        f"The clocks are put {way} by {abs(later_min):.0f} min on day {day} of this plan. All its "
-        f"times stand by the clock of its start: from then on the clock on the wall shows "
+        f"The clocks are put {way} by {abs(later_min):.0f} min {when}. All its times stand by the "
+        f"clock of the job's start: from then on the clock on the wall shows "
         f"{abs(later_min):.0f} min {sign}."
     )
 
