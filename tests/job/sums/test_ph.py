@@ -91,3 +91,8 @@ def test_a_strong_acid_warms_the_tub_by_its_own_thinning_too(base, kelvin):
     # (bicarbonate) with the base, into 18.93 kg of water and 3.01 kg that came with the acid.
     found = reckon("neutraliser", base=base, acid_gal=1, baume=20, water_gal=5)
     assert found["warming_k"] == pytest.approx(kelvin, abs=0.15)
+
+
+def test_lime_is_told_to_be_hazardous_from_the_very_limit_on():
+    """40 CFR 261.22(a)(1): at 12.5 and above, not above it alone."""
+    assert "from 12.5 on" in reckon("neutraliser", base="Ca(OH)2", hcl_kg=1)["warnings"][0]

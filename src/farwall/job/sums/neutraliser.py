@@ -41,8 +41,8 @@ CAUTIONS: dict[str, str] = {
     ),
     "CaCO3": "It is slow and stops near pH 5 to 7; what is too much lies on the bottom.",
     "Ca(OH)2": (
-        "A little too much goes to pH 12.4, which burns skin and eyes as acid does; above 12.5 the "
-        "water is hazardous waste. It heats the tub."
+        "A little too much goes to pH 12.4, which burns skin and eyes as acid does; from 12.5 on "
+        "the water is hazardous waste. It heats the tub."
     ),
     "NaOH": "Lye heats and spits, and a little too much goes above pH 13: not for a floor.",
 }
