@@ -17,6 +17,7 @@ from farwall.job.house_days import begun_before
 from farwall.job.plan_days import Ask, plan_days
 from farwall.job.say_days import said_days
 from farwall.job.site import UNSAID_VENT
+from farwall.phrasebook import in_spanish
 from farwall.readers.epw import parse_epw
 
 ELM = replace(
@@ -82,3 +83,22 @@ def test_a_house_that_is_shut_for_weeks_is_told_to_be_warmed():
     rain = tuple(date(2026, 6, 11) + timedelta(days=n) for n in range(30))
     told = notes(ELM, begins=date(2026, 6, 8), rain=rain)
     assert any(one.startswith("More than 21 days") for one in told)
+
+
+@pytest.mark.parametrize(
+    ("age_days", "begins", "told"),
+    [
+        # By hand: 10 days old on Monday 8 June; coat 1 comes on Tuesday 9, at 11; 28 on 26 June.
+        (10.0, date(2026, 6, 8), ("about 11 days old", "28 days are asked for", "Fri 26 Jun")),
+        # The same slab, begun on Friday 26 June: coat 1 comes at 31 days.
+        (10.0, date(2026, 6, 26), ()),
+        (28.0, date(2026, 6, 8), ()),
+    ],
+)
+def test_a_slab_too_young_for_the_first_coat_is_said(age_days, begins, told):
+    survey = Survey(slab_age_days=age_days, sheet_slab_age_days=28.0)
+    told_on = replace(ELM, survey=survey, starts_at="2026-06-08T08:00:00-06:00")
+    found = [one for one in notes(told_on, begins=begins) if "young" in one]
+    assert len(found) == bool(told)
+    assert all(words in found[0] for words in told)
+    assert all(in_spanish(one, frozenset()) for one in found)

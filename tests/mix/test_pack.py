@@ -57,6 +57,25 @@ def test_what_is_bought_by_hand(need_gal, bought):
     assert by_hand(pack(l_from_gal(need_gal), [GALLON, PAIL])) == bought
 
 
+@pytest.mark.parametrize("aim", ["cost", "left over"])
+@pytest.mark.parametrize(
+    ("need_l", "shelf", "bought"),
+    [
+        # Hand-worked: a litre holds a litre, though it shares no measure with the quart beside it.
+        (1.0, [Container(1.0, "29.09"), Container(0.946, "40.68")], [1, 0]),
+        (
+            43.785,
+            [Container(20.0, "402"), Container(3.785, "164"), Container(10.0, "413")],
+            [2, 1, 0],
+        ),
+        (5.0, [Container(5.0, "182.75"), Container(4.54, "98.43")], [1, 0]),
+    ],
+)
+def test_what_holds_the_need_exactly_is_not_short(need_l, shelf, bought, aim):
+    found = {id(one): count for one, count in pack(need_l, shelf, aim=aim).containers}
+    assert [found.get(id(one), 0) for one in shelf] == bought
+
+
 def test_cost_and_left_over_by_hand():
     found = pack(l_from_gal(4.4), [GALLON, PAIL])
     assert found.cost == Decimal("270.00")

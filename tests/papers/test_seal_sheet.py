@@ -86,7 +86,20 @@ def test_every_sentence_is_said_in_spanish(sealer, watch, units):
         assert [one for one in template_words() if not said_whole(one)] == []
 
 
+def test_what_the_plan_warns_of_stands_among_the_cautions():
+    """Each of them: without weather the night is not in it, and dry was told before its clock."""
+    day = day_of("water")
+    early = "Told as dry from Tue 4 May 9:00 am, before the late end of its clock"
+    plan = replace(day.plan, warnings=(*day.plan.warnings, early))
+    cautions = front_page(plan, day.sealing, units="us", notes="")["cautions"]
+    assert any(one.startswith("No weather: slab and air") for one in cautions)
+    assert early in cautions
+    assert set(day.plan.cautions) <= set(cautions)
+
+
 SAID_SELDOM = (
+    ("Told as dry from Tue 4 May 9:00 am, before the late end of its clock (Tue 4 May 11:00 pm): "
+    "look again for dark islands."),
     "not known: no weather reaches Tue 4 May 09:00.",
     ("Tue 4 May 09:00: dew: the slab is 1.2 K (2.1 °F) above the dew point, less than 3 K "
     "(5 °F)."),

@@ -308,11 +308,12 @@ def _planned(
     # and what draws and checks is loaded.
     from farwall.job.acid_day.fumes.caution import with_fumes
     from farwall.papers.plan_files import plan_files_begun
+    from farwall.readers.clock_change import with_clock_change
     from farwall.readers.plan_json import plan_to_dict
 
     import_module("farwall.spray.check")
     cautions = with_fumes(begun.bare, job, weather).cautions
-    plan = replace(begun.whole(), cautions=cautions)
+    plan = with_clock_change(replace(begun.whole(), cautions=cautions), job)
     if van_file is not None:
         plan = _with_van(plan, job, van_file)
     document = plan_to_dict(plan)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import json
+from dataclasses import replace
 from datetime import datetime
 from functools import partial
 
@@ -38,6 +39,7 @@ def run(options: argparse.Namespace) -> int:
     from farwall.job.seal_day.say import said
     from farwall.papers.folder import write_folder
     from farwall.papers.seal_files import seal_document, seal_files
+    from farwall.readers.clock_change import with_clock_change
     from farwall.readers.job_json import read_job
 
     if options.out is None:
@@ -46,6 +48,7 @@ def run(options: argparse.Namespace) -> int:
     job = rinsed_by_log(read_job(options.job), options.log)
     weather = weather_of(options.weather)
     day = seal_day(job, weather=weather, from_at=from_at, beside=forked)
+    day = replace(day, plan=with_clock_change(day.plan, job))
     document = seal_document(day.plan, day.sealing)
     us = job.wishes.units == "us"
     checked = forked(partial(checked_faults, document, us=us))

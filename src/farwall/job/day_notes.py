@@ -1,7 +1,9 @@
-"""What has to be said beside a calendar: of sealers, heaters, sun, watched waits, long locks."""
+"""What has to be said beside a calendar: of sealers, young slabs, heaters, sun, watched waits,
+long locks."""
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator, Mapping
 from datetime import datetime, timedelta
 
@@ -12,6 +14,7 @@ from farwall.days.words import date_words
 from farwall.days.work_hours import DAY_MIN
 from farwall.evidence import Rank
 from farwall.facts.job import Job
+from farwall.job.go.slab_rules import least_age_days
 from farwall.job.site import HEATED_TO_C, heater_warnings, house_of
 from farwall.job.sunlight import sunlight_of
 from farwall.nouns import dataclass
@@ -21,9 +24,9 @@ from farwall.units import clock_words, f_from_c
 @dataclass(frozen=True)
 class _Case:
     told: HouseDays
+    begins: datetime
     job: Job
     weather: Outdoors | None
-    begins: datetime
 
 
 def day_notes(
@@ -31,7 +34,7 @@ def day_notes(
 ) -> tuple[str, ...]:
     """A line for each thing, with the houses that it holds for where they are not all."""
     begins = calendar.question.ahead.begins
-    cases = [_Case(one, jobs[one.house.id], weather, begins) for one in calendar.houses]
+    cases = [_Case(one, begins, jobs[one.house.id], weather) for one in calendar.houses]
     houses: dict[str, list[str]] = {}
     for case in cases:
         for note in _of(case):
@@ -80,6 +83,7 @@ def _of(case: _Case) -> Iterator[str]:
             "its coats among them. Read its label, and tell its type among the facts."
         )
     yield from _another_day(case)
+    yield from _young(case)
     yield from heater_warnings(job)
     if case.weather is not None:
         yield from _by_weather(case)
@@ -92,17 +96,42 @@ def _of(case: _Case) -> Iterator[str]:
         )
 
 
+def _first_coat(case: _Case) -> datetime:
+    coat = next(one for one in case.told.steps if one.id == FIRST_COAT)
+    return case.begins + timedelta(minutes=coat.start_min)
+
+
 def _another_day(case: _Case) -> Iterator[str]:
     """The job tells the day of its first stroke, and this calendar lays it on another."""
-    coat = next(one for one in case.told.steps if one.id == FIRST_COAT)
-    falls = case.begins + timedelta(minutes=coat.start_min)
     if not case.job.starts_at:
         return
     told = datetime.fromisoformat(case.job.starts_at).astimezone(case.begins.tzinfo)
-    if told.date() != falls.date():
+    if told.date() != _first_coat(case).date():
         yield (
             "Coat 1 does not fall on the day that the job tells as its start, for which its run "
             "sheet is made: agree on one day, tell it, and plan anew."
+        )
+
+
+def _young(case: _Case) -> Iterator[str]:
+    """Where stain would come on a slab that is younger than its sheet, or the texts, allow.
+
+    The age is taken as of the day on which the job says that it starts, else of the first day.
+    """
+    age_days = case.job.survey.slab_age_days
+    if age_days is None:
+        return
+    first = _first_coat(case)
+    told = case.job.starts_at
+    as_of = datetime.fromisoformat(told).date() if told else case.begins.date()
+    least_days = least_age_days(case.job)
+    then_days = age_days + (first.date() - as_of).days
+    if then_days < least_days:
+        old_enough = first + timedelta(days=math.ceil(least_days - then_days))
+        yield (
+            f"The slab is too young: about {then_days:.0f} days old at the first coat, and "
+            f"{least_days:.0f} days are asked for. Begin so that no coat comes before "
+            f"{date_words(old_enough)}; the stain's sheet wins."
         )
 
 

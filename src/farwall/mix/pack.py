@@ -118,8 +118,8 @@ def pack(
     `left_over_l` is counted from the need without the spare. A need of 0 buys
     nothing. at_most: how many there are of each, None for no end. Sizes that
     share no measure are rounded down to a fine one, so that what is bought is
-    never short; `hopeful` rounds the other way and gives a lower bound of the
-    cost instead of a purchase.
+    never short, and up, which counts where it truly holds the need; `hopeful`
+    rounds up alone and gives a lower bound of the cost instead of a purchase.
 
     Raises Refused without containers, for a negative or endless need, for
     one beyond reckoning, and where there are not enough of them.
@@ -135,7 +135,10 @@ def pack(
             Mistake("need", what, "That is no house; ask for less, or larger containers.")
         )
     prices, places = whole_prices([one.price for one in containers])
-    counts = best_counts(told, prices, at_most or [None] * len(containers), aim)
+    most = at_most or [None] * len(containers)
+    counts = best_counts(told, prices, most, aim)
+    if not told.exact and not hopeful:
+        counts = _better_fit(counts, wanted_l, containers, prices=prices, most=most, aim=aim)
     if counts is None:
         held = math.fsum(
             one.size_l * (most or 0) for one, most in zip(containers, at_most or (), strict=True)
@@ -146,6 +149,38 @@ def pack(
     cost = sum(p * n for p, n in zip(prices, counts, strict=True))
     bought_l = math.fsum(one.size_l * n for one, n in taken)
     return Pack(taken, Decimal(cost).scaleb(-places), bought_l, max(0.0, bought_l - need_l))
+
+
+def _better_fit(
+    counts: list[int] | None,
+    wanted_l: float,
+    containers: Sequence[Container],
+    *,
+    prices: Sequence[int],
+    most: Sequence[int | None],
+    aim: Aim,
+) -> list[int] | None:
+    """Of what was found with sizes rounded down and up, the better one that truly holds the need.
+
+    Rounded down alone, containers that hold exactly what is wanted would count as a hair short.
+    """
+    sizes = [one.size_l for one in containers]
+    up = best_counts(in_measures(wanted_l, sizes, hopeful=True), prices, most, aim)
+    if up is None or _held_l(up, sizes) < wanted_l * (1 - SLACK):
+        return counts
+    if counts is None:
+        return up
+
+    def worth(found: Sequence[int]) -> tuple[float, float]:
+        cost = float(sum(p * n for p, n in zip(prices, found, strict=True)))
+        held_l = _held_l(found, sizes)
+        return (cost, held_l) if aim == "cost" else (held_l, cost)
+
+    return min(counts, up, key=worth)
+
+
+def _held_l(counts: Sequence[int], sizes: Sequence[float]) -> float:
+    return math.fsum(size * n for size, n in zip(sizes, counts, strict=True))
 
 
 def _check(need_l: float, containers: Sequence[Container], spare_percent: float) -> None:

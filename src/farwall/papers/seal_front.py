@@ -7,6 +7,7 @@ from typing import Any
 from farwall.evidence import rank_words
 from farwall.facts.plan import Clock, Ground, Plan
 from farwall.job.seal_day.noun import CoatHours, Sealing
+from farwall.job.seal_day.say import minded
 from farwall.papers.grounds import ground_value
 from farwall.papers.seal_moments import DAYS_MIN, day_moment, moment_at
 from farwall.papers.seal_says import (
@@ -67,7 +68,7 @@ def front_page(plan: Plan, sealing: Sealing, *, units: Units, notes: str) -> dic
         "how_barred": sealing.barriers[0].how if sealing.barriers else "",
         "before": list(BEFORE),
         "air": [plain(one) for one in air(sealing)],
-        "cautions": [plain(one) for one in plan.cautions],
+        "cautions": [plain(for_paper(one)) for one in (*minded(plan, sealing), *plan.cautions)],
         "rests": [_rest(one, units, clock) for one in plan.grounds if one.name.startswith(_SHOWN)],
         "log": [coat_named(one.coat) for one in sealing.coats],
         "notes": plain(notes),

@@ -29,6 +29,7 @@ def plan_of(facts: Json, job: str, lessons: Json | None = None) -> Made:
     """The plan of a job's facts, with the firm's lessons. Never raises for what they say."""
     from farwall.job.acid_day.fumes.caution import with_fumes
     from farwall.job.plan_job import plan_job
+    from farwall.readers.clock_change import with_clock_change
     from farwall.readers.job_json import job_from
     from farwall.readers.plan_json import plan_to_dict
     from farwall.web.firm import lessons_in
@@ -36,7 +37,8 @@ def plan_of(facts: Json, job: str, lessons: Json | None = None) -> Made:
     try:
         known = lessons_in(lessons)
         told = job_from(facts, f"The job {job}")
-        document = plan_to_dict(with_fumes(plan_job(told, lessons=known), told))
+        plan = with_clock_change(plan_job(told, lessons=known), told)
+        document = plan_to_dict(with_fumes(plan, told))
     except FarwallError as error:
         return Made(None, no=_why(error))
     return Made(document, _faults(document, us=told.wishes.units == "us"))

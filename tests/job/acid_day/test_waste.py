@@ -156,6 +156,11 @@ def test_a_sheet_that_nobody_entered_is_told():
     assert any(one.startswith("The metals of umber are not known") for one in part.warnings)
 
 
+def test_left_over_mix_is_hazardous_at_two_already():
+    """40 CFR 261.22(a)(1): at pH 2 and below."""
+    assert any("at pH 2 or below it is hazardous" in one for one in PART.steps)
+
+
 def test_the_part_never_says_safe():
     for part in (PART, waste_of(asked())):
         assert "safe" not in " ".join(waste_said(part)).replace("safety", "")

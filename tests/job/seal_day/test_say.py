@@ -10,6 +10,7 @@ import pytest
 
 from farwall.job.seal_day import seal_day
 from farwall.job.seal_day.say import said
+from farwall.job.seal_day.told import NO_WEATHER
 from farwall.readers.job_json import read_job
 
 JOB = Path(__file__).resolve().parents[3] / "examples" / "thistle-end" / "job.json"
@@ -53,3 +54,13 @@ def test_rooms_are_told_by_name():
     assert crossed
     for ids in crossed:
         assert f"not crossed in {', '.join(label[one] for one in ids)}: " in told
+
+
+def test_what_the_plan_warns_of_is_said_once():
+    """Without weather the night is not in it: that has to reach who lays the sealer."""
+    warned = day().plan.warnings
+    assert NO_WEATHER in warned
+    told = lines(us=True)
+    assert f"Mind: {NO_WEATHER}" in told
+    for one in warned:
+        assert told.count(one) == 1

@@ -83,3 +83,16 @@ def test_ammonia_that_endangers_life_is_named():
     strong = reckon("ph", hcl_molal=0.1, base="NH3", base_molal=0.2)
     assert any("300 ppm" in one for one in strong["warnings"])
     assert not any("300 ppm" in one for one in reckon("ph", hcl_molal=0.1)["warnings"])
+
+
+@pytest.mark.parametrize(("base", "kelvin"), [("Na2CO3", 11.4), ("NaHCO3", -7.5)])
+def test_a_strong_acid_warms_the_tub_by_its_own_thinning_too(base, kelvin):
+    # Hand-worked: 37.84 mol give off 12.98 kJ each when thinned, and 14.67 (soda ash) or -31.1
+    # (bicarbonate) with the base, into 18.93 kg of water and 3.01 kg that came with the acid.
+    found = reckon("neutraliser", base=base, acid_gal=1, baume=20, water_gal=5)
+    assert found["warming_k"] == pytest.approx(kelvin, abs=0.15)
+
+
+def test_lime_is_told_to_be_hazardous_from_the_very_limit_on():
+    """40 CFR 261.22(a)(1): at 12.5 and above, not above it alone."""
+    assert "from 12.5 on" in reckon("neutraliser", base="Ca(OH)2", hcl_kg=1)["warnings"][0]

@@ -70,6 +70,7 @@ def _planned(job: OneJob, how: How, began: float) -> Outcome:
     from farwall.papers.json_text import json_text
     from farwall.papers.plan_files import plan_files
     from farwall.papers.words import listed, room_names
+    from farwall.readers.clock_change import with_clock_change
     from farwall.readers.job_json import job_from
     from farwall.readers.plan_json import plan_to_dict
     from farwall.spray.check import check_plan
@@ -77,6 +78,7 @@ def _planned(job: OneJob, how: How, began: float) -> Outcome:
     facts = job_from(_values(job), job.named)
     weather = _weather(how.weather_name, how.weather)
     plan = with_fumes(plan_job(facts, weather=weather), facts, weather)
+    plan = with_clock_change(plan, facts)
     document = plan_to_dict(plan)
     faults = faults_told(document, check_plan(document), us=facts.wishes.units == "us")
     if how.pages:

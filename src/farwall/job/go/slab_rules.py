@@ -41,14 +41,14 @@ def _age(job: Job) -> Says | None:
     if sheet is not None and age < sheet:
         return Says(
             "no",
-            f"The slab is {age:g} days old; the stain's sheet asks for {sheet:g}.",
-            f"Wait {sheet - age:g} days; the sheet wins.",
+            f"The slab is {_days(age)} old; the stain's sheet asks for {sheet:g}.",
+            f"Wait {_days(sheet - age)}; the sheet wins.",
         )
     if age < youngest:
         return Says(
             "no",
-            f"The slab is {age:g} days old, younger than {youngest:g} days: it stains unevenly.",
-            f"Wait {youngest - age:g} days, then let a sealed sample on this slab decide.",
+            f"The slab is {_days(age)} old, younger than {youngest:g} days: it stains unevenly.",
+            f"Wait {_days(youngest - age)}, then let a sealed sample on this slab decide.",
         )
     if age < enough:
         thin = " Dilute the first coat." if age < OLD_ENOUGH_DAYS else ""
@@ -59,6 +59,19 @@ def _age(job: Job) -> Says | None:
             f"Let the sample decide, never the date alone; read the stain's sheet.{thin}",
         )
     return Says("go", f"The slab is {age:g} days old.", "The sample decides all the same.")
+
+
+def _days(many: float) -> str:
+    return f"{many:g} day" if many == 1 else f"{many:g} days"
+
+
+def least_age_days(job: Job) -> float:
+    """Days below which the age of a slab is a no: the sheet's, else the youngest that texts allow
+    (or fewer, as the job chooses)."""
+    sheet, chosen = job.survey.sheet_slab_age_days, job.choices.least_slab_age_days
+    if sheet is not None:
+        return sheet
+    return YOUNGEST_DAYS if chosen is None else min(YOUNGEST_DAYS, chosen)
 
 
 def _film(job: Job) -> Says | None:

@@ -31,6 +31,7 @@ def said(plan: Plan, sealing: Sealing, faults: Sequence[str], *, folder: str, us
         f"  {'NO' if one.word == 'no' else 'Mind'}: {one.what} {one.change}"
         for one in sealing.reasons
     ]
+    lines += [f"  Mind: {one}" for one in minded(plan, sealing)]
     lines.append(f"  {_dried(sealing, us=us)}")
     for coat in sealing.coats:
         lines += _coat(plan, coat, sealing, us=us)
@@ -53,6 +54,12 @@ def said(plan: Plan, sealing: Sealing, faults: Sequence[str], *, folder: str, us
     lines.append(f"Open {folder}/seal-sheet.pdf; seal.svg lies beside it.")
     lines.append(plan.cautions[0])
     return "\n".join(lines)
+
+
+def minded(plan: Plan, sealing: Sealing) -> tuple[str, ...]:
+    """What the plan of a seal day warns of and the verdict's own reasons do not say already."""
+    said_already = {*sealing.against, *(f"{o.what} {o.change}".strip() for o in sealing.reasons)}
+    return tuple(one for one in plan.warnings if one not in said_already)
 
 
 def _dried(sealing: Sealing, *, us: bool) -> str:

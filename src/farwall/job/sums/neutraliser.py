@@ -3,8 +3,14 @@
 from __future__ import annotations
 
 from farwall.acid.bases import Base, base_of
+from farwall.acid.heat import heat_of_dilution_kj_mol
 from farwall.acid.neutralise import acid_of_reading, dose, warming_k
-from farwall.acid.solution import SIXTY_F_C, percent_from_baume, solution
+from farwall.acid.solution import (
+    SIXTY_F_C,
+    molality_from_percent,
+    percent_from_baume,
+    solution,
+)
 from farwall.evidence import Rank
 from farwall.job.sums.arguments import TEMPERATURE, VOLUME
 from farwall.job.sums.noun import Argument, Bounds, Given, Result, Sum, refuse
@@ -35,8 +41,8 @@ CAUTIONS: dict[str, str] = {
     ),
     "CaCO3": "It is slow and stops near pH 5 to 7; what is too much lies on the bottom.",
     "Ca(OH)2": (
-        "A little too much goes to pH 12.4, which burns skin and eyes as acid does; above 12.5 the "
-        "water is hazardous waste. It heats the tub."
+        "A little too much goes to pH 12.4, which burns skin and eyes as acid does; from 12.5 on "
+        "the water is hazardous waste. It heats the tub."
     ),
     "NaOH": "Lye heats and spits, and a little too much goes above pH 13: not for a floor.",
 }
@@ -46,7 +52,8 @@ def reckon(given: Given) -> Result:
     """The equivalent dose. Raises `Refused` for what is no base (vinegar), with the reason.
 
     Stoichiometry with [iupac-2021]; the acid of a volume by its degrees Baumé [baume,
-    laliberte-2004]; heat from [codata-1989] and [nbs-1982], from memory.
+    laliberte-2004]; heat from [codata-1989] and [nbs-1982], from memory. `heat_kj` is that of base
+    and thin acid; `warming_k` counts the thinning of a strong one too.
     """
     base = base_of(given.text("base") or "")
     hcl_kg = _hcl_kg(given)
@@ -62,7 +69,7 @@ def reckon(given: Given) -> Result:
         "kg_base_per_kg_hcl": base.kg_per_kg_hcl,
         "hcl_kg": hcl_kg,
         "heat_kj": found.heat_kj,
-        "warming_k": _warming(given, found.heat_kj),
+        "warming_k": _warming(given, found.heat_kj, hcl_kg),
         "heat_rank": Rank.MEMORY.value,
         "rank": Rank.PUBLISHED.value,
         "source": "iupac-2021, baume, laliberte-2004, nbs-1982",
@@ -103,10 +110,20 @@ def _hcl_kg_l(baume: float) -> float:
     return solution(hcl_percent=percent, temperature_c=SIXTY_F_C).density_kg_l * percent / 100
 
 
-def _warming(given: Given, heat_kj: float) -> float | None:
-    """Kelvin, where the water of the tub was told."""
-    water_l = given.maybe("water_l")
-    return None if water_l is None else warming_k(heat_kj, water_l)
+def _warming(given: Given, heat_kj: float, hcl_kg: float) -> float | None:
+    """Kelvin, where the water of the tub was told; an acid told by its Baumé warms it besides.
+
+    Such an acid brings its own water, and the heat that thinning it sets free [parker-1965].
+    """
+    water_kg = given.maybe("water_l")
+    if water_kg is None:
+        return None
+    if "acid_l" in given and hcl_kg:
+        percent = percent_from_baume(given.number("baume"))
+        thinning_kj_mol = heat_of_dilution_kj_mol(molality_from_percent(percent))
+        heat_kj += hcl_kg * HCL_MOL_PER_KG * thinning_kj_mol
+        water_kg += hcl_kg * (100 / percent - 1)
+    return warming_k(heat_kj, water_kg)
 
 
 def _strength(base: Base) -> list[str]:

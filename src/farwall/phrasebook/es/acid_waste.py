@@ -153,8 +153,8 @@ PHRASES = {
     "No: todavía no hay salida para el agua de enjuague.",
     "Vacuum all of it into drums with vented lids; number each drum and log it.":
     "Aspírela toda a tambos con tapa ventilada; numere cada tambo y anótelo en la bitácora.",
-    "Left-over mix stays out of the drums: below pH 2 it is hazardous waste by itself, D002.":
-    "La mezcla sobrante no va a los tambos: por debajo de pH 2 ya es residuo peligroso, D002.",
+    "Left-over mix stays out of the drums: at pH 2 or below it is hazardous waste by itself, D002.":
+    "La mezcla sobrante no va a los tambos: a pH 2 o menos ya es residuo peligroso, D002.",
     "Ask the state agency before raising the pH in a drum: neutralising acid may be treatment.":
     "Pregunte a la agencia del estado antes de subir el pH en un tambo: neutralizar ácido puede "
     "ser tratamiento.",

@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 PHRASES = {
+    "The slab is too young: about {#1} old at the first coat, and {#2} are asked for.":
+    "La losa es demasiado nueva: tiene unos {#1} en la primera mano, y se piden {#2}.",
+    "Begin so that no coat comes before {#1}; the stain's sheet wins.":
+    "Empiece de modo que ninguna mano caiga antes del {#1}; manda la hoja del tinte.",
     "Which sealer is not told: the strictest limits of all types were taken, {#1} between its "
     "coats among them. Read its label, and tell its type among the facts.":
     "No se dice qué sellador es: se tomaron los límites más estrictos de todos los tipos, entre "

@@ -227,6 +227,22 @@ PHRASES = {
     "Warm the slab and dry the air, by heat that gives off no water, and read both again.":
     "Entibie la losa y seque el aire, con calor que no suelte agua, y vuelva a medir los dos.",
     "nobody is at work yet": "todavía no trabaja nadie",
+    "The clocks are put back by {#1} min before this plan begins.":
+    "Los relojes se atrasan {#1} min antes de que empiece este plan.",
+    "The clocks are put back by {#1} min on day {#2} of this plan.":
+    "Los relojes se atrasan {#1} min el día {#2} de este plan.",
+    "All its times stand by the clock of the job's start: from then on the clock on the wall shows "
+    "{#1} min less.":
+    "Todas sus horas van por el reloj del comienzo del trabajo: desde entonces el reloj de pared "
+    "marca {#1} min menos.",
+    "The clocks are put forward by {#1} min before this plan begins.":
+    "Los relojes se adelantan {#1} min antes de que empiece este plan.",
+    "The clocks are put forward by {#1} min on day {#2} of this plan.":
+    "Los relojes se adelantan {#1} min el día {#2} de este plan.",
+    "All its times stand by the clock of the job's start: from then on the clock on the wall shows "
+    "{#1} min more.":
+    "Todas sus horas van por el reloj del comienzo del trabajo: desde entonces el reloj de pared "
+    "marca {#1} min más.",
     "it would end after {1} (with lamps, tell its not_before)":
     "terminaría después de {1} (con lámparas, anote su not_before)",
     "sunset at {#1}": "la puesta del sol, a las {#1}",

@@ -66,6 +66,15 @@ PHRASES = {
     "nunca con solvente.",
     "Which sealer is not told: it is taken as if it held solvent and hardeners.":
     "No se dijo qué sellador es: se toma como si llevara solvente y endurecedores.",
+    "No weather: slab and air are taken to stay as they were read (or mild, where nobody read "
+    "them).":
+    "Sin pronóstico: se supone que losa y aire siguen como se midieron (o templados, donde nadie "
+    "los midió).",
+    "The night is not in it: give a forecast, and read the slab.":
+    "La noche no está contada: dé un pronóstico y mida la losa.",
+    "Told as dry from {#1}, before the late end of its clock ({#2}): look again for dark islands.":
+    "Se dijo seca desde {#1}, antes del final tardío de su reloj ({#2}): vuelva a mirar si hay "
+    "islas oscuras.",
     "Read its sheet.": "Lea su hoja.",
     "Two thin coats, no puddles in joints (milky): too thick bubbles, turns white and peels.":
     "Dos manos delgadas, sin charcos en las juntas (quedan lechosos): demasiado gruesa hace "

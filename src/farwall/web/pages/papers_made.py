@@ -117,12 +117,14 @@ class Made:
         from farwall.job.rinsed_seen import as_rinsed
         from farwall.job.seal_day import seal_day
         from farwall.papers.seal_sheet import seal_sheet_pdf
+        from farwall.readers.clock_change import with_clock_change
 
         job, shown = self._facts(state), state.shown
         if shown is not None and shown.went is not None:
             job = as_rinsed(job, shown.plan, shown.went.story)
         day, wishes = seal_day(job), replace(job.wishes, language=language_of_paper(job))
-        return seal_sheet_pdf(day.plan, day.sealing, wishes, revision=job.revision, screens=screens)
+        plan = with_clock_change(day.plan, job)
+        return seal_sheet_pdf(plan, day.sealing, wishes, revision=job.revision, screens=screens)
 
     def acid(self, name: str, state: State, *, screens: str) -> bytes:
         """A paper of acid. screens: as for `office`."""

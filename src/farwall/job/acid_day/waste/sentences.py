@@ -28,7 +28,7 @@ REFUSED = {
 }
 STEP_DRUMS = "Vacuum all of it into drums with vented lids; number each drum and log it."
 STEP_LEFT_OVER = (
-    "Left-over mix stays out of the drums: below pH 2 it is hazardous waste by itself, D002."
+    "Left-over mix stays out of the drums: at pH 2 or below it is hazardous waste by itself, D002."
 )
 STEP_TREATMENT = (
     "Ask the state agency before raising the pH in a drum: neutralising acid may be treatment. "

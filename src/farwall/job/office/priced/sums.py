@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from decimal import Decimal
 
 from farwall.job.office.billing.taken import money_terms
@@ -11,7 +12,9 @@ from farwall.job.office.ground import OfficeGround
 from farwall.job.office.priced.noun import OfferPriced, Priced
 from farwall.nouns import dataclass
 from farwall.price.due import parts_due
-from farwall.price.money import added, amount, rounded, share
+from farwall.price.invoice import TaxOf
+from farwall.price.money import amount, rounded, share
+from farwall.price.totals import Totals, tax_groups, totals
 
 
 @dataclass(frozen=True)
@@ -29,13 +32,21 @@ class OfferSums:
 
 
 def offer_sums(ground: OfficeGround, found: Priced, offer: OfferPriced) -> OfferSums:
-    """The sums of one offer. Labour and materials part as in the cost of the whole job; tax is
-    rounded once for each of them, as on the invoice."""
+    """The sums of one offer. Labour and materials part as in the cost of the whole job; tax, and
+    the tax of each part, is rounded as the invoice has it, so that both papers ask for the same
+    cents."""
     price, terms = amount(offer.price), money_terms(ground.job)
     parts = taxing_of(ground.job).split(price, material_share(found))
-    tax = added(rounded(share(net, of.percent)) for of, net in parts)
     before = [
-        rounded(share(price + tax, one.value))
+        _taxed([(of, rounded(share(net, one.amount))) for of, net in parts]).with_tax
         for one in (terms.deposit_percent, terms.progress_percent)
     ]
-    return OfferSums(price, tax, parts_due(price + tax, before))
+    sums = _taxed(parts)
+    return OfferSums(price, sums.tax, parts_due(sums.with_tax, before))
+
+
+def _taxed(parts: Sequence[tuple[TaxOf, Decimal]]) -> Totals:
+    return totals(
+        [net for _, net in parts],
+        taxes=tax_groups((of.kind, of.percent, net) for of, net in parts),
+    )
