@@ -344,6 +344,10 @@ PHRASES = {
     "nuevo.",
     "A rinse came from two phones and counts once; if there were two, enter the other again.":
     "Un enjuague llegó de dos teléfonos y cuenta una vez; si fueron dos, anote el otro de nuevo.",
+    "What is entered as {&1} came from two phones and counts once; if there were two, enter the "
+    "other again.":
+    "Lo anotado como {&1} llegó de dos teléfonos y cuenta una vez; si fueron dos, anote el otro de "
+    "nuevo.",
     "Undone on one phone, {&1} was entered on another too and counts as done; if it is not, "
     "strike that entry as well.":
     "Deshecho en un teléfono, {&1} se anotó también en otro y cuenta como hecho; si no lo está, "
