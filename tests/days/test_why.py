@@ -9,8 +9,9 @@ from farwall.days.hours import mild
 from farwall.days.nouns import MILD_HOUR, Ahead, Away, Wait
 from farwall.days.practice import LONG_LOCK_DAYS, chain_of
 from farwall.days.solve import settle
-from farwall.days.why import NoDays, first_chain, lack_of
+from farwall.days.why import Lack, NoDays, first_chain, lack_of, lack_words
 from farwall.evidence import Rank, Span
+from farwall.phrasebook import in_spanish
 
 NO_SEAL = replace(MILD_HOUR, seal=False)
 NO_COAT = replace(MILD_HOUR, coat=False)
@@ -58,6 +59,24 @@ def test_a_second_coat_that_misses_the_window_of_the_first_is_told_by_hand():
     found, no = lack(days(*week * 4), waits=waits)
     assert (found.step.id, found.kind) == ("seal-2", "window")
     assert "within 24 h after “sealer, coat 1”" in no.reason
+
+
+def test_every_reason_has_its_spanish():
+    week = [NO_SEAL] * 3 + [MILD_HOUR] + [NO_SEAL] * 3
+    label = Span(720.0, 720.0, 720.0, Rank.MEASURED, "a label")
+    waits = {"seal-2": (Wait("label", label, "clock", 1440.0),)}
+    question = typical(mild(MONDAY, 28))
+    house = question.houses[0]
+    reasons = [
+        lack(days(*[NO_COAT] * 28))[1].reason,
+        lack(days(*[MILD_HOUR] * 2, *[NO_SEAL] * 26))[1].reason,
+        lack(days(*week * 4), waits=waits)[1].reason,
+        lack(mild(MONDAY, 28), area_m2=2000.0)[1].reason,
+        lack_words(question, Lack(house, chain_of(house)[0], None, "trade", 0.0, (), 0, 0.0, 0)),
+        lack_words(question, Lack(house, chain_of(house)[0], None, "never", 9.0, (), 1, 270.0, 0)),
+    ]
+    for reason in reasons:
+        assert in_spanish(reason, frozenset({house.name})) is not None, reason
 
 
 def test_a_floor_too_large_for_a_day_is_to_be_cut_into_zones():

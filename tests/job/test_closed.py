@@ -2,15 +2,20 @@
 
 from __future__ import annotations
 
+import json
+
 import pytest
 from tests.job.story.entries import Log
 from tests.shapes import TWO_ROOMS
 from tests.spray.hand_floors import job
 
+from farwall.facts.plain import plain
 from farwall.job.closed import WHOLE, closed_job
 from farwall.job.plan_job import plan_job
+from farwall.job.rinses import Rinses
 from farwall.job.story import story
 from farwall.learn.lessons import lessons_of
+from farwall.readers.lessons_json import read_closed
 
 
 @pytest.fixture(scope="module")
@@ -93,6 +98,45 @@ def test_hours_rinses_colour_and_calls_by_hand(asked, plan, log):
 def test_a_rag_that_never_came_clean_tells_no_count(asked, plan, log):
     log("rinsed", 600.0, rag="grey")
     assert told(asked, plan, log).rinsed == ()
+
+
+def test_rinses_of_the_whole_floor_count_in_each_of_its_rooms(asked, plan, log):
+    """By hand: twice the whole floor, then each room by itself, is three rinses and four."""
+    one, two = (room.id for room in asked.floor.rooms)
+    for minute in (600.0, 620.0):
+        log("rinsed", minute, rag="grey")
+    log("rinsed", 640.0, room=one, rag="clean")
+    log("rinsed", 650.0, room=two, rag="grey")
+    log("rinsed", 670.0, room=two, rag="clean")
+    log("rinsed", 680.0, rag="clean")
+    rinses = Rinses(asked, plan, story(plan, log.kept))
+    assert {one.room: one.rounds for one in told(asked, plan, log).rinsed} == {one: 3, two: 4}
+    assert rinses.counts(one)[2] == 3
+    assert rinses.counts(two)[-1] == 5
+
+
+def test_two_strips_of_one_rinse_are_one_and_its_number_is_believed(asked, plan, log):
+    """By hand: the third rinse is the first that was entered, and its dirtier rag counts."""
+    log("rinsed", 600.0, round=3, rag="clean")
+    log("rinsed", 605.0, round=3, rag="grey")
+    log("rinsed", 630.0, round=4, rag="clean")
+    assert [one.rounds for one in told(asked, plan, log).rinsed] == [4]
+
+
+def test_slips_of_a_count_teach_nothing_and_the_job_is_read_back(asked, plan, log, tmp_path):
+    log("hours", 500.0, task="coat", hours=4.0, people=400)
+    log("coat-judged", 510.0, coat=plan.inputs.coats[0].id, look="darker", steps=300)
+    log("rinsed", 600.0, round=900, rag="clean")
+    fields, likely_l = litres(plan, plan.inputs.coats[0].id)
+    log("mixed", 0.0, coat=fields[0].coat, litres=likely_l * 1.5, lot="of a name " * 30)
+    log("coat-done", fields[-1].end_min, coat=fields[0].coat, tub_l=0.0, tank_l=0.0)
+    found = told(asked, plan, log)
+    assert [one.people for one in found.hours] == [None]
+    assert [one.by_steps for one in found.colour] == [None]
+    assert [one.rounds for one in found.rinsed] == [1]
+    path = tmp_path / "closed.json"
+    path.write_text(json.dumps(plain(found)))
+    assert list(read_closed(path)) == [found]
 
 
 def test_a_wait_that_was_watched_is_told_as_a_share_of_the_usual(asked, plan, log):

@@ -19,6 +19,8 @@ _Share = Annotated[float, Ge(0), Le(1)]
 _Word = Annotated[str, MinLen(1), MaxLen(80)]
 
 CLOSED_VERSION = 1
+MOST_PEOPLE, MOST_STEPS = 50, 20
+"""Hands on one task, and steps of the sample scale, that are believed: more is a slip. Guesses."""
 
 ClockName = Literal[
     "open time",
@@ -80,7 +82,7 @@ class TaskHours:
     task: TaskName
     hours: _Positive
     area_m2: _Positive
-    people: Annotated[int, Ge(1), Le(50)] | None = None
+    people: Annotated[int, Ge(1), Le(MOST_PEOPLE)] | None = None
 
 
 @dataclass(frozen=True)
@@ -100,7 +102,7 @@ class ColourSeen:
     """
 
     look: Look
-    by_steps: Annotated[float, Ge(0), Le(20)] | None = None
+    by_steps: Annotated[float, Ge(0), Le(MOST_STEPS)] | None = None
     plant: Annotated[str, MaxLen(80)] = ""
     coat: Annotated[str, MaxLen(80)] = ""
 

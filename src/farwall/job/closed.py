@@ -5,13 +5,14 @@ Only what was entered counts; what was left as planned teaches nothing.
 
 from __future__ import annotations
 
-from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from datetime import datetime, timedelta
 from typing import get_args
 
 from farwall.facts.closed import (
+    MOST_PEOPLE,
+    MOST_STEPS,
     ClockName,
     ClosedJob,
     ColourSeen,
@@ -33,6 +34,7 @@ from farwall.job.call_back.closed import closed_call_back
 from farwall.job.colour.library import stains_seen
 from farwall.job.lasting import lasting_of
 from farwall.job.live.clocks import LiveClocks
+from farwall.job.rinses import MOST_ROUNDS, Rinses
 from farwall.job.story.noun import CoatStory, FieldStory, Happened, Story
 from farwall.job.waits import Waits
 from farwall.nouns import dataclass
@@ -58,7 +60,7 @@ def closed_job(
         sprayed=tuple(_sprayed(settled, plan, story)),
         waits=tuple(_waits(job, plan, story)),
         hours=tuple(_hours(story, take_off(join_thresholds(job.floor)).net_m2)),
-        rinsed=tuple(_rinsed(settled, story)),
+        rinsed=tuple(_rinsed(job, plan, settled, story)),
         colour=tuple(_colour(job, story)),
         called_back=tuple(
             closed_call_back(job, plan, story, one) for one in story.of("called-back")
@@ -140,7 +142,7 @@ class _Laid:
             drop_s=sum(drops) / len(drops) if drops and len(drops) == len(floors) else None,
             person=_person(self.story, field, self.coat),
             stain=self.coat.stain.id,
-            lot=next(iter(lots)) if len(lots) == 1 else "",
+            lot=next(iter(lots))[:80] if len(lots) == 1 else "",
         )
 
 
@@ -153,7 +155,7 @@ def _person(story: Story, field: str, coat: SettledCoat) -> str:
         for one in sprayed
         if one.who and f"{one.text('band') or one.text('field')}.".startswith(f"{own.rstrip('.')}.")
     }
-    return next(iter(names)) if len(names) == 1 else ""
+    return next(iter(names))[:80] if len(names) == 1 else ""
 
 
 def _spray_min(fields: Sequence[FieldStory]) -> float | None:
@@ -183,24 +185,25 @@ def _hours(story: Story, area_m2: float) -> Iterator[TaskHours]:
         hours, people = one.number("hours"), one.number("people")
         task = next((known for known in get_args(TaskName) if known == one.text("task")), None)
         if hours and task is not None:
-            yield TaskHours(task, hours, area_m2, int(people) if people else None)
+            hands = int(people) if people and people <= MOST_PEOPLE else None
+            yield TaskHours(task, hours, area_m2, hands)
 
 
-def _rinsed(settled: SettledJob, story: Story) -> Iterator[Rinsed]:
-    """Rinses up to the first clean rag, by room; entries without a room are the whole floor's."""
-    rounds: Counter[str] = Counter()
-    clean: set[str] = set()
+def _rinsed(job: Job, plan: Plan, settled: SettledJob, story: Story) -> Iterator[Rinsed]:
+    """Rinses up to the first clean rag, by room; once for the whole floor where no entry names a
+    room."""
+    rinses = Rinses(job, plan, story)
+    named = any(one.text("room") for one in story.of("rinsed"))
     finishes = {one.finish for one in settled.survey.rooms.values()}
-    for one in story.of("rinsed"):
-        room = one.text("room")
-        if room in clean:
+    whole = next(iter(finishes)) if len(finishes) == 1 else None
+    for room in rinses.areas if named else [*rinses.areas][:1]:
+        rounds = zip(rinses.rounds(room), rinses.counts(room), strict=True)
+        count = next((count for one, count in rounds if one.rag == "clean"), None)
+        if count is None:
             continue
-        rounds[room] = int(one.number("round") or rounds[room] + 1)
-        if one.text("rag") == "clean":
-            clean.add(room)
-            found = settled.survey.rooms.get(room)
-            whole = next(iter(finishes)) if len(finishes) == 1 else None
-            yield Rinsed(max(rounds[room], 1), found.finish if found is not None else whole, room)
+        found = settled.survey.rooms.get(room) if named else None
+        finish = found.finish if found is not None else whole
+        yield Rinsed(min(count, MOST_ROUNDS), finish, room[:80] if named else "")
 
 
 def _colour(job: Job, story: Story) -> Iterator[ColourSeen]:
@@ -208,4 +211,6 @@ def _colour(job: Job, story: Story) -> Iterator[ColourSeen]:
     for one in story.of("coat-judged"):
         look = next((known for known in get_args(Look) if known == one.text("look")), None)
         if look is not None:
-            yield ColourSeen(look, one.number("steps"), plant, one.text("coat"))
+            steps = one.number("steps")
+            by = steps if steps is not None and steps <= MOST_STEPS else None
+            yield ColourSeen(look, by, plant[:80], one.text("coat"))

@@ -19,6 +19,8 @@ from farwall.units import ft2_from_m2
 
 _RAGS = ("clean", "grey", "coloured")
 _WORDS = ("neutralised", "scrubbed", "rinsed", "strip-read", "dry-swiped")
+MOST_ROUNDS = 50
+"""A higher number of a rinse is a slip of the finger. Rank: guess."""
 READING_FT2 = 250.0
 """Floor of one pH reading: two for each 500 ft² [astm-d4262]."""
 
@@ -49,6 +51,7 @@ class _Room:
     """A room while the log is gone through."""
 
     rounds: list[Round] = field(default_factory=list)
+    counts: list[int] = field(default_factory=list)
     number: int = 0
     scrubbed: bool = False
     at_min: float = 0.0
@@ -109,6 +112,11 @@ class Rinses:
         """The rinses of a room in order."""
         return tuple(self._rooms[room].rounds) if room in self._rooms else ()
 
+    def counts(self, room: str) -> tuple[int, ...]:
+        """Which rinse of the room each of them was: as its number says, where some before it were
+        not entered, else one more than the one before."""
+        return tuple(self._rooms[room].counts) if room in self._rooms else ()
+
     def last_min(self, room: str) -> float | None:
         """When the room was last rinsed or read, in minutes of the plan."""
         return self._rooms[room].at_min if self.rounds(room) else None
@@ -163,6 +171,9 @@ def _rinsed(room: _Room, one: Happened, l_per_m2: float) -> None:
         room.rounds.append(Round(l_per_m2, scrubbed=room.scrubbed))
         room.number = int(number) if number is not None else room.number + 1
         room.scrubbed = False
+        following = room.counts[-1] + 1 if room.counts else 1
+        believed = number is not None and number <= MOST_ROUNDS
+        room.counts.append(max(following, room.number) if believed else following)
     room.rounds[-1] = _with(room.rounds[-1], one.number("ph"), one.text("rag"))
 
 

@@ -9,6 +9,7 @@ from tests.midday import bands_of, day_of, day_of_two
 from farwall.job.live.standing import Standing
 from farwall.job.story import story
 from farwall.job.story.doubled import SAME_MIN
+from farwall.phrasebook import in_spanish
 
 PLAN = day_of("quince-street")
 OFF_S = {"finisher": 240.0, "helper": -150.0}
@@ -50,6 +51,38 @@ def test_two_batches_apart_are_two_and_so_are_two_on_one_phone():
     for at in (-12, -11):
         log("mixed", at, coat="first", litres=5.9)
     assert story(PLAN, log.kept).coat("first").mixed_l == 11.8
+
+
+@pytest.mark.parametrize(
+    ("word", "about", "counted"),
+    [
+        ("hours", {"task": "coat", "hours": 4.0, "people": 2}, lambda s: s.hours_h["coat"] == 4.0),
+        ("sealed", {"round": 1, "litres": 11.0}, lambda s: len(s.of("sealed")) == 1),
+        ("waste", {"drum": "1", "litres": 180.0, "way": "hauled"},
+         lambda s: len(s.of("waste")) == 1),
+        ("neutralised", {"litres": 20.0}, lambda s: len(s.of("neutralised")) == 1),
+        ("scrubbed", {"passes": 2}, lambda s: len(s.of("scrubbed")) == 1),
+        ("vacuumed", {"litres": 90.0}, lambda s: len(s.of("vacuumed")) == 1),
+        ("standby", {"hours": 2.0, "why": "plumber"}, lambda s: len(s.of("standby")) == 1),
+        ("change", {"what": "hall too", "agreed_by": "Kim", "amount": "200.00"},
+         lambda s: len(s.of("change")) == 1),
+        ("paid", {"amount": "500.00"}, lambda s: len(s.of("paid")) == 1),
+        ("called-back", {"what": "haze", "hours": 2.0}, lambda s: len(s.of("called-back")) == 1),
+    ],
+)  # fmt: skip
+def test_whatever_adds_up_counts_once_from_two_phones_and_twice_from_one(word, about, counted):
+    logs = phones()
+    for (name, log), at in zip(logs.items(), (900, 901), strict=True):
+        log(word, at, off_s=OFF_S[name], **about)
+    found = told(logs)
+    assert counted(found)
+    (odd,) = found.contradictions
+    assert f"entered as {word} came from two phones" in odd
+    assert in_spanish(odd) is not None
+    one = Log(PLAN)
+    for at in (900, 901):
+        one(word, at, **about)
+    assert not counted(story(PLAN, one.kept))
 
 
 def test_the_second_batch_entered_again_as_told_counts():

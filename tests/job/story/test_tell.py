@@ -10,6 +10,7 @@ from tests.job.story.entries import Log
 from tests.midday import band, bands_of, day_of
 
 from farwall.job.story import story
+from farwall.phrasebook import in_spanish
 
 PLAN = day_of("quince-street")
 FIRST = next(f for f in PLAN.fields if f.id == "first.3")
@@ -430,3 +431,15 @@ def test_a_tub_alone_that_holds_more_than_was_mixed_is_asked_about():
     log("tank-weighed", 8.5, tub_l=12.0)
     (told,) = story(PLAN, log.kept).contradictions
     assert told.startswith("Coat 1: 12.0 L are told to be left, and only 5.0 L were mixed; ")
+
+
+def test_a_reading_beyond_reason_is_told_as_people_say_it_in_both_languages():
+    log = Log(PLAN)
+    log("reading", 18, slab_c=-30.0)
+    log("reading", 20, air_c=70.0)
+    story_ = story(PLAN, log.kept)
+    assert story_.contradictions == (
+        "The slab, -30 °C at 18 min: beyond reason and passed over.",
+        "The air, 70 °C at 20 min: beyond reason and passed over.",
+    )
+    assert all(in_spanish(one) is not None for one in story_.contradictions)

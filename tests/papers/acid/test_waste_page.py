@@ -1,6 +1,7 @@
 """The page for the utility and the log of the water, read back from the PDF."""
 
 from dataclasses import replace
+from datetime import datetime, time, timedelta, timezone
 
 import pypdfium2
 import pytest
@@ -32,7 +33,7 @@ def entered(*more, wishes=None):
     log = Log(told.plan)
     log("waste", 600.0, drum="1", litres=170.3, way="kept in the drum", ph_before=6.5, ph=8.4)
     log("waste", 3000.0, drum="1", litres=150.0, way="sewer", who="Ana Poole", manifest="M-7")
-    log("note", 10.0, text="rain")
+    log("note", 10.0, counted=0, text="rain")
     for word, about in more:
         log(word, 3100.0, **about)
     return Ground(told.job, told.plan, kept=tuple(log.kept))
@@ -104,6 +105,26 @@ def test_what_was_struck_is_not_printed():
     with_log = entered(("struck", {"entry": "phone-0001"}))
     rows = log_rows(with_log, waste_of(ground()), rows=3)
     assert [row[7] for row in rows] == ["M-7", "", ""]
+
+
+def test_a_drum_told_by_two_phones_is_one_line_on_the_day_of_the_house():
+    """By hand: a phone on the clock of another zone, two minutes after the other; 11 pm there."""
+    told = ground()
+    start = datetime.fromisoformat(told.plan.starts_at)
+    late = datetime.combine(start.date(), time(23), start.tzinfo)
+    logs = [Log(told.plan, name) for name in ("lead", "helper")]
+    for n, log in enumerate(logs):
+        at_min = (late - start).total_seconds() / 60 + 2 * n
+        log("waste", at_min, drum="1", litres=170.0, way="hauled", manifest="M-8")
+    first, second = (log.kept[0] for log in logs)
+    abroad = datetime.fromisoformat(first.entry.at).astimezone(timezone(timedelta(hours=14)))
+    assert abroad.date() != start.date()
+    first = replace(first, entry=replace(first.entry, at=abroad.isoformat()))
+    both = Ground(told.job, told.plan, kept=(first, second))
+    rows = log_rows(both, waste_of(both), rows=3)
+    assert [(row[0], row[1]) for row in rows] == [
+        (start.date().isoformat(), "1"), ("", ""), ("", ""),
+    ]  # fmt: skip
 
 
 def test_more_entries_than_lines_go_on_to_another_page():

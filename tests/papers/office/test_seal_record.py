@@ -3,10 +3,14 @@
 from __future__ import annotations
 
 import pytest
+from tests.job.story.entries import Log
 from tests.papers.office import houses
+from tests.papers.office.grounds import english_left
+from tests.papers.office.houses import House
 
 from farwall.facts.log_words import WORDS
-from farwall.papers.office.blocks import Own, Rows
+from farwall.papers.office.blocks import Own, Rows, Words
+from farwall.papers.office.bundles import written
 from farwall.papers.office.seal_record import seal_record
 
 
@@ -47,3 +51,18 @@ def test_a_coat_of_another_day_bears_its_date(language, words):
     """A floor is sealed a week after it was stained: *Tue 9:30 am* said neither which Tuesday."""
     _, rows = rows_of(units="metric", language=language)
     assert rows[0]["when"].endswith(words)
+
+
+@pytest.mark.parametrize("number", [{}, {"round": 1}])
+def test_a_coat_near_the_dew_point_is_told_in_spanish_whatever_its_number(number):
+    """By hand: a slab of 17 °C in air of 23 °C and 66 % (16.3 °C) has 0.7 K, less than 3."""
+    house = houses.twelve()
+    log = Log(house.plan)
+    log("reading", 3000, slab_c=17.0, air_c=23.0, rh_percent=66.0)
+    log("sealed", 3010, room=house.job.floor.rooms[0].id, **number)
+    ground = House(house.job, house.plan, tuple(log.kept)).ground(language="es", units="metric")
+    paper = written(seal_record, ground)
+    (near,) = [one for one in paper.blocks if isinstance(one, Words) and one.tone == "danger"]
+    assert near.text.startswith("Coat 1, ") == bool(number)
+    assert "?" not in near.text
+    assert english_left(paper, ground) == []

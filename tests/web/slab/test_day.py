@@ -49,6 +49,50 @@ def drawn_day(plan, dice, name):
     return told
 
 
+def ended_day(plan, dice, name):
+    """A day that is washed, sealed or judged after some of its fields, and now and then gone on."""
+    told = drawn_day(plan, dice, name)
+    at = max(datetime.fromisoformat(one.at) for one in told)
+
+    def tell(word, **about):
+        nonlocal at
+        number, at = len(told) + 1, at + timedelta(minutes=dice.choice([1.0, 20.0, 40.0, 300.0]))
+        when = at.isoformat(timespec="milliseconds")
+        told.append(Entry(f"{name}-{number:03d}", "q", word, when, "", "phone", number, 0, about))
+        return told[-1]
+
+    coats = [coat.id for coat in plan.inputs.coats]
+    for _ in range(dice.randint(1, 4)):
+        word = dice.choice(
+            ["coat-done", "coat-judged", "neutralised", "rinsed", "sealed", "struck", "mixed"]
+        )
+        coat = {"coat": dice.choice(coats[:1] * 2 + coats)}
+        tell(word, **{
+            "coat-done": coat, "struck": {"entry": told[-1].id}, "mixed": coat | {"litres": 2.0},
+            "coat-judged": coat | {"look": "right", "next": dice.choice(["enough", "another"])},
+        }.get(word, {}))  # fmt: skip
+    return told
+
+
+def test_days_that_end_before_their_last_coat_end_alike_on_the_phone_and_in_the_book(tmp_path):
+    plan = day_of("quince-street")
+    dice = random.Random(11)
+    days = [ended_day(plan, dice, f"e{number}") for number in range(200)]
+    own = [{"own": [entry_to_dict(e) for e in day], "others": [], "low": None} for day in days]
+    drawn = {"sheet": sheet_of(plan_to_dict(plan), "q"), "days": own}
+    found = replayed("day", drawn, tmp_path)
+    ended = 0
+    for day, theirs in zip(days, found, strict=True):
+        ours = by_the_book(plan, day)
+        assert {k: theirs[k] for k in ("coat", "field", "band")} == {
+            k: ours[k] for k in ("coat", "field", "band")
+        }
+        if not ours["band"]:
+            ended += 1
+            assert (theirs["mix"], theirs["fills"]) == ("", [])
+    assert ended > 50
+
+
 def by_the_book(plan, entries):
     kept = [Kept(one, place, one.at, 0.0) for place, one in enumerate(entries, 1)]
     at_min = 0.0

@@ -76,6 +76,6 @@ export function book(s: Shown): string {
   const heard = s.alone ? w("bookAlone") : at === null ? w("bookNone") : w("bookTold", { at: clock(s.sheet, at) });
   const anew = laid ? w("laidAnew", { at: clock(s.sheet, laid.at), n: laid.entries }) : w("laidNot");
   const why = no.map((one) => `<p>${safe(w("laidNo", { why: bound(one) }))}</p>`);
-  return `${top()}<h1>${w("bookTitle")}</h1><p>${safe(heard)}</p>
+  return `${top()}<h1>${w("bookKey")}</h1><p>${safe(heard)}</p>
 ${lines.map((one, n) => `<p lang="${safe(langs[n] ?? "en")}">${safe(bound(one))}</p>`).join("")}<p>${safe(anew)}</p>${why.join("")}`;
 }

@@ -46,7 +46,7 @@ export function tank(s: Shown, reading: Reading): string {
 export function note(s: Shown): string {
   const photo = `<label class="key">${w("takePhoto")}<input id="photo" type="file" accept="image/*" capture="environment"></label><p>${
       s.trouble ? safe(s.trouble) : w("photoSmall")}</p>`;
-  return `${top()}<h1>${w("noteTitle")}</h1>${photo}
+  return `${top()}<h1>${w("noteKey")}</h1>${photo}
 <div class="two">${key("pick room-closed", w("closedKey"))}${key("pick room-free", w("freeKey"))}</div>
 <div class="two">${key("respirator on", w("respiratorOn"))}${key("respirator off", w("respiratorOff"))}</div>
 ${key("looked", w("lookedIn"))}

@@ -25,7 +25,7 @@ export interface Table {
 }
 
 export function pour(s: Shown, asked: Asked, table: Table | null): string {
-  const head = `${top(true, asked.things.length ? key("pour-anew", w("pourAnew")) : "<span></span>")}<h1>${w("pourTitle")}</h1>`;
+  const head = `${top(true, asked.things.length ? key("pour-anew", w("pourAnew")) : "<span></span>")}<h1>${w("pourKey")}</h1>`;
   if (!table) return `${head}<p class="verdict">${w("pour-")}</p><p>${w("pourNoList")}</p><p>${w("pourWins")}</p>`;
   const { things, vessels } = table.pours;
   const name = (id: string) => things.find(([one]) => one === id)?.[1] ?? id;
@@ -52,7 +52,7 @@ function verdict(s: Shown, asked: Asked, table: Table): string {
 
 function by(s: Shown, asked: Asked, told: Answer, table: Table): string {
   if (asked.answer) return w("pourByBook", { at: clock(s.sheet, s.now - (Date.now() - asked.at) / 60_000) });
-  const asking = asked.asking ? ` ${w("pourAsking")}` : "";
+  const asking = asked.asking ? ` ${w("asking")}` : "";
   if (told === UNKNOWN || told.word === "") return asking.trim();
   const list = table.at === null ? w("pourByPlan") : w("pourByList", { at: clock(s.sheet, table.at) });
   return `${safe(list)}${asking}`;

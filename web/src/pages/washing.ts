@@ -23,14 +23,14 @@ const stepOf = (s: Shown, room: string): Step => s.washBook?.[room] ?? s.wash!.s
 
 export function washing(s: Shown): string {
   const { wash } = s;
-  if (!wash) return `${top()}<h1>${w("washTitle")}</h1><p>${w("washNone")}</p>`;
+  if (!wash) return `${top()}<h1>${w("washKey")}</h1><p>${w("washNone")}</p>`;
   const order = s.sheet.washing!.order;
   const keys = order.map((room) => key(`wash-room ${room}`, `${safe(nameOf(s, room))}<b>${safe(short(s, room))}</b>`));
   const next = wash.over ? null : nextRoom(order, stepsOf(s), "");
   const told = wash.over ? w("washOver") : next === null ? w("allEnough") : begun(wash) ? `${w("nextRoom", { room: nameOf(s, next) })}.` : w("washFirst");
   const read = (name: "tapKey" | "bareKey", what: What, ph: number | null) =>
-    key(`wash-read ${what}`, `${w(name)}<b>${ph === null ? w("phNot") : w("phShort", { ph })}</b>`);
-  return `${top(true, undoKey(s))}<h1>${w("washTitle")}</h1><p>${safe(told)} ${w(by(s))}</p>
+    key(`wash-read ${what}`, `${w(name)}<b>${ph === null ? w("notRead") : w("phShort", { ph })}</b>`);
+  return `${top(true, undoKey(s))}<h1>${w("washKey")}</h1><p>${safe(told)} ${w(by(s))}</p>
 <div class="two rooms">${keys.join("")}${key("wash-room ", w("allOfIt"))}</div>
 <div class="two foot">${read("tapKey", "tap", wash.wanted.tap)}${read("bareKey", "bare", wash.wanted.bare)}</div>`;
 }
@@ -84,7 +84,7 @@ function doing(step: Step): string {
 function why(s: Shown, step: Step, rounds: Round[], room: string): string {
   const told = `why-${step.code}`;
   if (!isWord(told)) return "";
-  const phs = rounds[rounds.length - 1]?.phs ?? [];
+  const phs = rounds.at(-1)?.phs ?? [];
   const worst = ["acid", "low"].includes(step.code) ? Math.min(...phs) : Math.max(...phs);
   const { low, high } = s.wash!.wanted;
   return w(told, { ph: phs.length ? worst : "", low, high, read: phs.length, readings: s.sheet.washing!.readings[room] ?? 1 });
@@ -100,7 +100,7 @@ function moreTold({ more, code }: Step): string {
 const asksMore = ({ verdict, code }: Step) => ["rinse", "scrub"].includes(verdict) || code === "not-rinsed";
 
 function soFar(rounds: Round[]): string {
-  const last = rounds[rounds.length - 1];
+  const last = rounds.at(-1);
   if (!last) return "";
   const ph = last.phs.length ? Math.min(...last.phs) : w("nothing");
   return w("soFar", { n: rounds.length, ph, rag: last.rag ? w(last.rag) : w("nothing") });

@@ -2,12 +2,13 @@
 import { oldestOf, type Oldest } from "./edge.ts";
 import { bandsOf, handOf, twoSpray, type Band, type Clock, type Field, type Fill, type Look, type Mix, type Sheet } from "./sheet.ts";
 import { sprayed, type Floor } from "./spraying.ts";
+import { isStained } from "./stained.ts";
 import type { Happened } from "./story.ts";
 
 export interface Day {
   floor: Floor;
   coat: string;
-  /** The field in hand, or the next one; null when all is sprayed. */
+  /** The field in hand, or the next one; null when all is sprayed, or stained by the log. */
   field: Field | null;
   band: Band | null;
   /** Whether that field is begun. */
@@ -40,11 +41,14 @@ export function dayOf(sheet: Sheet, happened: Happened[], low: number | null = n
   const coats = sheet.coats.map((one) => one.id);
   const open = coats.filter((coat) => sheet.fields.some((f) => f.coat === coat && left(f)));
   const has = (coat: string) => floor.begun.some((id) => coatOf(sheet, id) === coat);
-  const coat = open.filter(has).pop() ?? open[0] ?? coats[coats.length - 1] ?? "";
-  const own = sheet.fields.filter((f) => f.coat === coat).sort((a, b) => a.no - b.no);
+  const laid = coats.filter(has).pop() ?? "";
+  const stained = isStained(happened, laid, !!laid && !open.includes(laid));
+  const coat = (stained && laid) || (open.filter(has).pop() ?? open[0] ?? coats.at(-1) ?? "");
+  const ahead = stained ? "" : coat;
+  const own = sheet.fields.filter((f) => f.coat === ahead).sort((a, b) => a.no - b.no);
   const hands = own.filter((f) => floor.begun.includes(f.id) && left(f));
   hands.sort((a, b) => floor.begun.indexOf(a.id) - floor.begun.indexOf(b.id));
-  const inHand = hands[hands.length - 1] ?? null;
+  const inHand = hands.at(-1) ?? null;
   const closed = closedRooms(happened);
   const toCome = own.filter((f) => !floor.begun.includes(f.id) && left(f));
   const free = toCome.find((f) => !f.rooms.some((room) => closed.has(room)));
@@ -61,9 +65,9 @@ export function dayOf(sheet: Sheet, happened: Happened[], low: number | null = n
     careful: last ? floor.done.get(last.id)!.start + budget : null,
     low: budget,
     late: lateness(sheet, floor, coat),
-    fills: fillsToCome(sheet, floor, happened, coat),
-    mix: nextMix(sheet, floor, happened, coat),
-    look: nextLook(sheet, floor, coat),
+    fills: fillsToCome(sheet, floor, happened, ahead),
+    mix: nextMix(sheet, floor, happened, ahead),
+    look: nextLook(sheet, floor, ahead),
     wait: waitFor(sheet, floor, coat),
     wet: onWet(sheet, floor, happened),
   };
@@ -93,19 +97,10 @@ function closedRooms(happened: Happened[]): Set<string> {
 
 /** By how much the band of this coat that was sprayed last is behind the plan. */
 function lateness(sheet: Sheet, floor: Floor, coat: string): number | null {
-  let last: number | null = null;
-  let late: number | null = null;
-  for (const field of sheet.fields) {
-    if (field.coat !== coat) continue;
-    for (const band of bandsOf(field)) {
-      const then = floor.done.get(band.id);
-      if (then && (last === null || then.end >= last)) {
-        last = then.end;
-        late = then.end - band.end;
-      }
-    }
-  }
-  return late;
+  const end = (one: Band) => floor.done.get(one.id)!.end;
+  const made = sheet.fields.filter((f) => f.coat === coat).flatMap(bandsOf).filter((one) => floor.done.has(one.id));
+  const last = made.sort((a, b) => end(a) - end(b)).pop();
+  return last ? end(last) - last.end : null;
 }
 
 /**
@@ -155,8 +150,9 @@ function nextLook(sheet: Sheet, floor: Floor, coat: string): Look | null {
 function waitFor(sheet: Sheet, floor: Floor, coat: string): Day["wait"] {
   const coats = sheet.coats.map((one) => one.id);
   const done = (id: string) => sheet.fields.filter((f) => f.coat === id).flatMap((f) => f.bands);
-  const all = done(coat).every((row) => floor.done.has(row[0]));
-  const begun = done(coat).some((row) => floor.done.has(row[0]));
+  const has = (row: Field["bands"][number]) => floor.done.has(row[0]);
+  const all = done(coat).every(has);
+  const begun = done(coat).some(has);
   const below = all ? coat : begun ? null : coats[coats.indexOf(coat) - 1];
   if (below === null || below === undefined) return null;
   const ends = done(below).map((row) => floor.done.get(row[0])?.end ?? -Infinity);

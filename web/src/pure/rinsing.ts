@@ -67,13 +67,13 @@ export function washOf(sheet: Sheet, happened: Happened[]): Wash {
           own.push({ phs: [], rag: "", powder: null });
           number[room] = round ?? (number[room] ?? 0) + 1;
         }
-        read(own[own.length - 1]!, about["ph"], about["rag"]);
+        read(own.at(-1)!, about["ph"], about["rag"]);
       } else if (!own.length) {
         continue;
       } else if (word === "dry-swiped") {
-        own[own.length - 1]!.powder = about["powder"] as boolean ?? null;
+        own.at(-1)!.powder = about["powder"] as boolean ?? null;
       } else if (about["of"] === "rinse water") {
-        read(own[own.length - 1]!, about["ph"], undefined);
+        read(own.at(-1)!, about["ph"], undefined);
       } else {
         continue;
       }
@@ -115,7 +115,7 @@ function wantedOf(told: Washing, happened: Happened[]): Wanted {
 
 function stepOf(rounds: Round[], wanted: Wanted, told: Washing, readings: number): Step {
   const [verdict, code] = judged(rounds, wanted);
-  const last = rounds[rounds.length - 1];
+  const last = rounds.at(-1);
   const few = verdict === "enough" && last!.phs.length < readings;
   const borne = code === "new-concrete" && told.most_ph !== null ? Math.max(...last!.phs) <= told.most_ph : null;
   return few ? { verdict: "read", code: "few-readings", more: null, sealer: null }
@@ -123,7 +123,7 @@ function stepOf(rounds: Round[], wanted: Wanted, told: Washing, readings: number
 }
 
 function judged(rounds: Round[], wanted: Wanted): [Step["verdict"], string] {
-  const last = rounds[rounds.length - 1];
+  const last = rounds.at(-1);
   if (!last) return ["read", "not-rinsed"];
   const [least, most] = [Math.min(...last.phs), Math.max(...last.phs)];
   if (!last.phs.length && !last.rag) return ["read", "nothing-read"];

@@ -30,10 +30,10 @@ export function sprayed(sheet: Sheet, happened: Happened[]): Floor {
     const before = last.get(hand);
     const earlier = bands.get(own.id)!.filter((b) => done.has(b.id) && b.sprayer === hand);
     if (earlier.length && before !== undefined) {
-      return [earlier[earlier.length - 1]!.end, Math.min(before, at)];
+      return [earlier.at(-1)!.end, Math.min(before, at)];
     }
     const planned = missing[0]!.start;
-    const lasts = missing[missing.length - 1]!.end - planned;
+    const lasts = missing.at(-1)!.end - planned;
     const from = started.get(own.id);
     const floor = [before, from].filter((one) => one !== undefined);
     if (from !== undefined) return [own.start, Math.min(Math.max(...floor), at)];
@@ -45,7 +45,7 @@ export function sprayed(sheet: Sheet, happened: Happened[]): Floor {
     for (const hand of [...new Set(missing.map((band) => band.sprayer))].sort()) {
       const own = missing.filter((band) => band.sprayer === hand);
       const [planned, true_] = since(own, at, hand);
-      const lasts = Math.max(own[own.length - 1]!.end - planned, 1e-9);
+      const lasts = Math.max(own.at(-1)!.end - planned, 1e-9);
       const scale = Math.max(at - true_, 0) / lasts;
       for (const band of own) {
         const start = true_ + (band.start - planned) * scale;

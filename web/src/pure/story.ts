@@ -54,9 +54,9 @@ export function rising(times: number[]): number[] {
   const middle = (block: number[]) => [...block].sort((a, b) => a - b)[(block.length - 1) >> 1]!;
   for (const one of times) {
     blocks.push([one]);
-    while (blocks.length > 1 && middle(blocks[blocks.length - 2]!) > middle(blocks[blocks.length - 1]!)) {
+    while (blocks.length > 1 && middle(blocks.at(-2)!) > middle(blocks.at(-1)!)) {
       const last = blocks.pop()!;
-      blocks[blocks.length - 1]!.push(...last);
+      blocks.at(-1)!.push(...last);
     }
   }
   return blocks.flatMap((block) => block.map(() => middle(block)));

@@ -1,6 +1,6 @@
 /** Words of the gate in English. */
 export const POUR_EN = {
-  pourKey: "May it be poured?", pourTitle: "May it be poured?",
+  pourKey: "May it be poured?",
   pourHint: "Tap what stands there, then what is poured in. What is left in a vessel stands there too.",
   pourThen: "{one}, then {other}", pourIn: "{things}; in {vessel}.",
   pourFirst: "What stands there", pourNext: "What is poured in", pourVessel: "In what: {vessel}", pourAnew: "Start anew",
@@ -9,7 +9,7 @@ export const POUR_EN = {
   "pour-": "Not asked: unknown means no",
   pourUnknown: "The list on this phone does not know this. Keep them apart until the book was asked, with signal, or the sheets were read.",
   pourOld: "The list on this phone is too old to allow anything. Ask the book, with signal.",
-  pourAsking: "Asking the book …", pourByBook: "By the book, at {at}.",
+  pourByBook: "By the book, at {at}.",
   pourByList: "By the list on this phone of {at}; nothing else may be in it.",
   pourByPlan: "By the list that came with this plan: it may only refuse.",
   pourNoList: "This phone has no list of materials yet.",

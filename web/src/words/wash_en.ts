@@ -1,7 +1,7 @@
 /** Words of the wash day in English. `why-` and `do-` say what the book's own rinse rules say. */
 export const WASH_EN = {
-  washKey: "Washing", washTitle: "Washing", washNone: "This plan carries no wash day.",
-  washFirst: "Far room first; tap a room.", tapKey: "Tap water", bareKey: "Unstained patch", phShort: "pH {ph}", phNot: "not read",
+  washKey: "Washing", washNone: "This plan carries no wash day.",
+  washFirst: "Far room first; tap a room.", tapKey: "Tap water", bareKey: "Unstained patch", phShort: "pH {ph}", 
   rinsedKey: "Rinsed", scrubbedKey: "Scrubbed", vacuumedKey: "Vacuumed", neutralisedKey: "Neutral­ised",
   stripKey: "One more strip", cleanKey: "Dry swipe: clean", powderKey: "Dry swipe: powder",
   nextRoom: "Next room: {room}", allEnough: "All rooms are enough.",

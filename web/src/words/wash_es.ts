@@ -2,8 +2,8 @@
 import type { WASH_EN } from "./wash_en.ts";
 
 export const WASH_ES: Record<keyof typeof WASH_EN, string> = {
-  washKey: "Lavado", washTitle: "Lavado", washNone: "Este plan no trae día de lavado.",
-  washFirst: "Primero el cuarto del fondo; toque un cuarto.", tapKey: "Agua de la llave", bareKey: "Parte sin teñir", phShort: "pH {ph}", phNot: "sin leer",
+  washKey: "Lavado", washNone: "Este plan no trae día de lavado.",
+  washFirst: "Primero el cuarto del fondo; toque un cuarto.", tapKey: "Agua de la llave", bareKey: "Parte sin teñir", phShort: "pH {ph}", 
   rinsedKey: "Enjuagado", scrubbedKey: "Tallado", vacuumedKey: "Aspirado", neutralisedKey: "Neutra­lizado",
   stripKey: "Otra tira", cleanKey: "En seco: limpio", powderKey: "En seco: polvo",
   nextRoom: "Sigue: {room}", allEnough: "Ya basta en todos los cuartos.",

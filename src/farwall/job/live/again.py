@@ -57,6 +57,8 @@ def again(plan: Plan, story: Story, *, at_min: float, us: bool = True) -> Again:
     standing = Standing(plan, story, at_min, us=us)
     if all(band.id in standing.done for field in plan.fields for band in field.bands):
         return Again("done", ())
+    if standing.stained:
+        return Again("done", ())
     why = tuple(_reasons(standing))
     return Again("again" if why else "holds", why, _no(standing))
 

@@ -137,7 +137,7 @@ def _closed(standing: Standing) -> Iterator[Alarm]:
 
 def _wait(standing: Standing, wait: LiveClock) -> Iterator[Alarm]:
     """The next end of a wait that is still to come: early, likely, late."""
-    if wait.begins_min is None or _over(standing, wait):
+    if wait.begins_min is None or is_over(standing, wait):
         return
     clock = wait.clock
     coat = numbered(standing.plan, clock.coat)
@@ -167,11 +167,22 @@ def _state(name: str) -> str:
     return _STATES.get(name, name)
 
 
-def _over(standing: Standing, wait: LiveClock) -> bool:
+def _looked_as(standing: Standing, wait: LiveClock) -> tuple[str, ...]:
+    """The waits that a look at its coat may be entered for: a coat that the plan had another over
+    is looked at as one that waits for it."""
+    name = wait.clock.name
+    more = name == "dry to neutralise" and wait.clock.coat != standing.plan.inputs.coats[-1].id
+    return (name, "dry to recoat") if more else (name,)
+
+
+def is_over(standing: Standing, wait: LiveClock) -> bool:
     """Whether what was waited for is over: found dry, or what follows it is begun."""
     name, story = wait.clock.name, standing.story
+    found: bool | None
     if name in _BY_COAT:
-        found = found_over(standing.plan, story, clock=name, coat=wait.clock.coat)
+        looks = (found_over(standing.plan, story, clock=one, coat=wait.clock.coat)
+                 for one in _looked_as(standing, wait))  # fmt: skip
+        found = any(looks)
     else:  # rinsed or sealed again, what was found before tells nothing of it
         since = -math.inf if wait.begins_min is None else wait.begins_min
         found = found_over(standing.plan, story, clock=name, since_min=since)

@@ -23,6 +23,7 @@ from farwall.facts.settled import SettledJob
 from farwall.job.lasting import Lasting, lasting_of
 from farwall.job.lessons import with_lessons
 from farwall.job.live.noun import LiveClock
+from farwall.job.live.stained import stained
 from farwall.job.story.noun import Story
 from farwall.job.waits import Waits
 
@@ -116,14 +117,20 @@ class LiveClocks:
 
     def waits(self) -> Iterator[LiveClock]:
         """What is waited for after each coat that is done, in the plan's order."""
+        last = self._plan.inputs.coats[-1].id
+        ended = stained(self._plan, self._story)
+        laid = ended.coat if ended is not None and ended.coat else last
         for clock in self._plan.clocks:
-            told = self._story.coat(clock.coat)
-            if clock.name == OPEN_TIME or told is None or told.end_min is None:
+            if clock.name == OPEN_TIME or (clock.coat == laid != last):
+                continue  # no coat comes over the one laid last: what follows it are the last's
+            over = laid if clock.coat == last else clock.coat
+            told = self._story.coat(over)
+            if told is None or told.end_min is None:
                 continue
             begins = self._begins(clock, told.end_min)
             found = self._moved(clock.coat, clock.name, told.end_min, begins)
             if found is not None:
-                yield self._not_before_damp(found)
+                yield self._not_before_damp(_of_coat(found, over))
 
     def _not_before_damp(self, wait: LiveClock) -> LiveClock:
         """A coat is dry when its slowest room is: not by the last look that found one damp."""
@@ -179,6 +186,14 @@ class LiveClocks:
         if dry.name == name:
             return dry
         return next((c for c in waits.after(settled, at_min, dry) if c.name == name), None)
+
+
+def _of_coat(wait: LiveClock, coat: str) -> LiveClock:
+    """The wait as that of a coat: the one laid last, where the plan had more."""
+    if wait.clock.coat == coat:
+        return wait
+    clock, planned = (replace(one, coat=coat) for one in (wait.clock, wait.planned))
+    return replace(wait, clock=clock, planned=planned)
 
 
 def _stretched(planned: float | None, before: float | None, after: float | None) -> float | None:

@@ -87,3 +87,30 @@ def _found_dry(standing: Standing, field: Field, below: str, *, since_min: float
         for room in field.rooms
     }
     return all(found == [True] for found in last.values())
+
+
+_ENDS = {
+    "coat-judged": "The colour was judged enough {at}: coat {coat}, not entered as sprayed, is not "
+    "begun any more.",
+    "neutralised": "The floor was neutralised {at}: coat {coat}, not entered as sprayed, is not "
+    "begun any more.",
+    "rinsed": "The floor was rinsed {at}: coat {coat}, not entered as sprayed, is not begun any "
+    "more.",
+    "sealed": "Sealer was entered {at}: coat {coat}, not entered as sprayed, is not begun any "
+    "more.",
+}
+
+
+def more_planned(standing: Standing) -> Iterator[Advice]:
+    """Why what the plan has beyond the log's last coat is not begun, and how it is all the same."""
+    ended = standing.stained
+    left = [one for one in standing.plan.fields if standing.left_of(one)]
+    if ended is None or not left:
+        return
+    coat, at = numbered(standing.plan, left[0].coat), standing.clock(ended.by.at_min)
+    yield Advice(
+        "stained", False,  # noqa: FBT003 - no stop
+        _ENDS[ended.by.word].format(at=at, coat=coat),
+        "Sprayed? Enter it. To be laid after all? Enter a look with another as what comes next.",
+        58, Rank.PRACTICE.value, PRACTICE,
+    )  # fmt: skip

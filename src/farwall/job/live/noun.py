@@ -110,13 +110,15 @@ class InHand:
 class LiveClock:
     """A wait with what was seen on the floor counted, beside the plan's own.
 
-    begins_min: when its coat ended there in truth, None while it has not.
+    begins_min: when its coat ended there in truth, None while it has not · over: found over, or
+    what follows it is begun.
     """
 
     clock: Clock
     planned: Clock
     begins_min: float | None
     seen: int
+    over: bool = False
 
     @property
     def moved(self) -> bool:
@@ -146,7 +148,8 @@ class Now:
     field: the one in hand, empty between fields; band: the next to spray. fields_done, fields_left,
     m2_left: of the coat in hand. open_low_min: minutes that an edge may be left, what was seen
     counted. first_batch: while nothing of the coat is mixed or sprayed. chance_short: the budget
-    for running dry inside a field of this coat, 0 to 1. us: told in US units, hours by am and pm,
+    for running dry inside a field of this coat, 0 to 1. stained: whether the log ends the staining
+    though the plan has more. us: told in US units, hours by am and pm,
     as the texts in it are.
     """
 
@@ -170,6 +173,7 @@ class Now:
     advice: tuple[Advice, ...]
     contradictions: tuple[str, ...]
     people: tuple[PersonNow, ...] = ()
+    stained: bool = False
     us: bool = True
 
     @property

@@ -5,6 +5,7 @@ Nothing is planned again here; whether it has to be is asked in `again`.
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import datetime
 
 from farwall.air.weather import Forecast, WeatherFile
@@ -12,7 +13,7 @@ from farwall.facts.job import Job
 from farwall.facts.lessons import Lessons
 from farwall.facts.plan import Plan
 from farwall.job.daylight import sunset
-from farwall.job.live.alarms import alarms, in_order
+from farwall.job.live.alarms import alarms, in_order, is_over
 from farwall.job.live.clocks import LiveClocks
 from farwall.job.live.edges import edge_due
 from farwall.job.live.noun import Drunk, FirstBatch, LiveClock, Now
@@ -49,9 +50,10 @@ def now(
     open_time = clocks.open_time(standing.coat, at_min)
     low_min = _low(open_time, field.open_time_min.low if field is not None else 0.0)
     due = edge_due(standing, standing.in_hand, low_min) if standing.in_hand is not None else None
-    waits = tuple(clocks.waits())
+    waits = tuple(replace(one, over=is_over(standing, one)) for one in clocks.waits())
     midday, so_far = standing.as_midday
     litres, crew = standing.litres, Crew(job, standing)
+    stained = standing.stained is not None
     done = [one for one in standing.own if not standing.left_of(one)]
     return Now(
         at_min=at_min,
@@ -63,8 +65,8 @@ def now(
         m2_left=round(standing.m2_left(), 2),
         drunk=_drunk(standing),
         in_hand=litres,
-        first_batch=_first_batch(standing),
-        more_mix=more_mix(midday, so_far, belief=standing.mix_belief),
+        first_batch=None if stained else _first_batch(standing),
+        more_mix=None if stained else more_mix(midday, so_far, belief=standing.mix_belief),
         chance_short=chance_short(plan),
         open_low_min=low_min,
         open_time=open_time,
@@ -82,6 +84,7 @@ def now(
         advice=with_people(crew, advice(Facts(job, standing, due, low_min, waits))),
         contradictions=story.contradictions,
         people=people_now(crew),
+        stained=stained and any(standing.left_of(one) for one in plan.fields),
         us=standing.us,
     )
 

@@ -21,7 +21,7 @@ RULE = "rinsed clean"
 """The rule of go or no-go that these words stand for while the log tells of rinses."""
 _WEIGHT, _OTHERS = 71, 60
 _MOST_OTHERS = 2
-_SOURCE = ", ".join(("trade-press", "astm-d4262", "house-guess"))
+SOURCE = ", ".join(("trade-press", "astm-d4262", "house-guess"))
 
 WHY = {
     "clean": "pH and rag pass.",
@@ -88,7 +88,7 @@ def advice_of(rinses: Rinses, room: str, weight: int = _WEIGHT) -> Advice:
     name = rooms_text(rinses.plan, [room])
     return Advice(
         RULE, stop, f"{name}: {why(rinses, room, step)}", do(step), weight,
-        Rank.PRACTICE.value, _SOURCE,
+        Rank.PRACTICE.value, SOURCE,
     )  # fmt: skip
 
 

@@ -23,12 +23,12 @@ from farwall.facts.numbered import numbered
 from farwall.facts.plan import Field, RoomOpenTime
 from farwall.job.first_thirst import first_thirst
 from farwall.job.go.watch_rules import RULES as WATCHED
-from farwall.job.live.coat_rules import coat_on_wet
+from farwall.job.live.coat_rules import coat_on_wet, more_planned
 from farwall.job.live.edges import EdgeDue
 from farwall.job.live.noun import Advice, LiveClock
 from farwall.job.live.rinse_rules import RULE as RINSED
 from farwall.job.live.rinse_rules import rinse_advice
-from farwall.job.live.seal_rules import sealed_wet
+from farwall.job.live.seal_rules import sealed_dirty, sealed_soon, sealed_wet
 from farwall.job.live.standing import Standing
 from farwall.job.live.thirst import seen_factor
 from farwall.job.live.waste_rules import waste_advice
@@ -63,6 +63,7 @@ def advice(facts: Facts) -> tuple[Advice, ...]:
         *_dead_edge(facts),
         *_feathered(facts),
         *coat_on_wet(facts.standing, facts.waits),
+        *more_planned(facts.standing),
         *_slab(facts),
         *_drop(facts),
         *_band_time(facts),
@@ -72,6 +73,8 @@ def advice(facts: Facts) -> tuple[Advice, ...]:
         *waste_advice(facts.job, facts.standing.story, _day(facts.standing.plan.starts_at)),
         *_sealer(facts),
         *sealed_wet(facts.standing),
+        *sealed_dirty(facts.job, facts.standing),
+        *sealed_soon(facts.job, facts.standing),
         *_hurt(facts),
     ]
     return tuple(sorted(found, key=lambda one: (not one.stop, -one.weight, one.rule)))
@@ -118,11 +121,25 @@ def _watched(facts: Facts) -> Iterator[Advice]:
     for rule in WATCHED:
         says = rule.look(job)
         by_room = rule.id == RINSED and standing.story.last("rinsed") is not None
-        if says is None or says.verdict == "go" or by_room:
+        if says is None or says.verdict == "go" or by_room or _washed_off(standing, rule.id):
             continue
         rank = (says.rank or rule.rank).value
         stop = says.verdict == "no"
         yield Advice(rule.id, stop, says.reason, says.change, rule.weight, rank, rule.source)
+
+
+_OF_THE_STAIN = {"fizz": "fizz", "wet look": "coat-judged", "liquids": "mixed"}
+"""Rules of go or no-go that are about stain on the floor or in the tub, by the word they read."""
+
+
+def _washed_off(standing: Standing, rule: str) -> bool:
+    """Whether what a rule of the stain asks for is past: all is stained, and washed since."""
+    word = _OF_THE_STAIN.get(rule)
+    if word is None or standing.in_hand is not None or standing.next_field is not None:
+        return False
+    seen = standing.story.last(word)
+    washed = standing.story.last("neutralised", "rinsed", "sealed", "handed-over")
+    return seen is not None and washed is not None and washed.at_min >= seen.at_min
 
 
 def _dead_edge(facts: Facts) -> Iterator[Advice]:

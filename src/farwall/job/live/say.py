@@ -72,6 +72,7 @@ def _first(plan: Plan, now: Now) -> str:
     ask = now.start_if
     if ask is None:
         done = "all that is planned is sprayed" if not now.fields_left else "nothing to begin"
+        done = "nothing more is stained" if now.stained else done
         return f"{head} {done}. {_next_alarm(plan, now, capital=True)}".rstrip()
     rooms = rooms_text(plan, ask.rooms)
     against = [one for one in ask.conditions if one.holds is False]
@@ -177,6 +178,8 @@ def _waits(plan: Plan, now: Now) -> Iterator[str]:
     for wait in now.waits:
         if wait.clock.name == "dry to recoat" and wait.clock.coat != now.coat and begun:
             continue  # the next coat is on it
+        if wait.over:
+            continue
         if wait.moved and wait.begins_min is not None and wait.seen:
             yield _wait(plan, wait, wait.begins_min, us=now.us)
 

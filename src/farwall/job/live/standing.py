@@ -8,6 +8,7 @@ from functools import cached_property
 from farwall.facts.plan import Band, Field, Plan
 from farwall.facts.so_far import BandDone, ClosedRoom, Past, SoFar
 from farwall.job.live.noun import InHand
+from farwall.job.live.stained import Stained, stained
 from farwall.job.live.thirst import LEAST_SPAN_L, belief_of, inside
 from farwall.job.mix_needs import planned_mixed_l
 from farwall.job.story.noun import CoatStory, Level, Sprayed, Story
@@ -40,11 +41,19 @@ class Standing:
 
     @cached_property
     def coat(self) -> str:
-        """The coat in hand: begun and not done, else the first not done, else the last."""
+        """The coat in hand: begun and not done, else the first not done, else the last. Once the
+        floor is stained, the last that was begun."""
         coats = [coat.id for coat in self.plan.inputs.coats]
+        if self.stained and self.stained.coat:
+            return self.stained.coat
         left = {f.coat for f in self.plan.fields if any(b.id not in self.done for b in f.bands)}
         begun = [coat for coat in reversed(coats) if self._begun(coat) and coat in left]
         return next(iter([*begun, *[coat for coat in coats if coat in left]]), coats[-1])
+
+    @cached_property
+    def stained(self) -> Stained | None:
+        """What in the log ends the staining, though the plan may have more; None while nothing."""
+        return stained(self.plan, self.story)
 
     def _begun(self, coat: str) -> bool:
         told = self.story.coat(coat)
@@ -72,7 +81,10 @@ class Standing:
 
     @cached_property
     def in_hand(self) -> Field | None:
-        """The field that is begun and not done; the last one begun where there are several."""
+        """The field that is begun and not done; the last one begun where there are several;
+        none on a floor that is stained."""
+        if self.stained:
+            return None
         told = self.coat_story
         order = [one.field for one in told.fields] if told is not None else []
         open_ = [f for f in self.own if f.id in order and self.left_of(f)]
@@ -100,7 +112,9 @@ class Standing:
 
     @cached_property
     def to_come(self) -> list[Field]:
-        """The fields of the coat that are not begun, in order."""
+        """The fields of the coat that are not begun, in order; none on a floor that is stained."""
+        if self.stained:
+            return []
         return [f for f in self.own if f.id not in self.begun_ids and self.left_of(f)]
 
     @cached_property

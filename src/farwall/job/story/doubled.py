@@ -1,8 +1,9 @@
 """One thing entered on two phones counts once; what was undone on one and stands on another. Pure.
 
 Two people on one floor tap the same: who sprays and who helps both enter the batch, the filled
-tank, the rinse. What adds up would then be there twice, and a tub believed too full runs dry in
-mid-field. What only says how things stand (a band is done, a room is closed) may come twice.
+tank, the rinse, a drum, their hours, a coat of sealer. What adds up would then be there twice, and
+a tub believed too full runs dry in mid-field. What only says how things stand (a band is done, a
+room is closed) may come twice.
 """
 
 from __future__ import annotations
@@ -24,6 +25,9 @@ HAIR = 0.05
 
 _ADDS_UP: Mapping[str, tuple[str, ...]] = {
     "mixed": ("coat",), "filled": ("sprayer",), "rinsed": ("room",),
+    "neutralised": ("room",), "scrubbed": ("room",), "vacuumed": ("room",), "sealed": ("room",),
+    "waste": ("drum",), "hours": ("task",), "standby": ("why",), "change": ("what",),
+    "paid": ("part",), "called-back": ("what",),
 }  # fmt: skip
 """The words that are counted, with what tells one from another."""
 
@@ -100,7 +104,15 @@ def _counts_once(plan: Plan, one: Happened) -> str:
             "A filled tank came from two phones and counts once; if two were filled, enter the "
             "other again."
         )
-    return "A rinse came from two phones and counts once; if there were two, enter the other again."
+    if one.word == "rinsed":
+        return (
+            "A rinse came from two phones and counts once; if there were two, enter the other "
+            "again."
+        )
+    return (
+        f"What is entered as {one.word} came from two phones and counts once; if there were two, "
+        "enter the other again."
+    )
 
 
 def _unlike(plan: Plan, first: Happened, one: Happened) -> str:

@@ -25,6 +25,10 @@ _NAMED = {
     "dry-down": "dry-down before sealing",
     "seal": "next coat of sealer",
 }
+_MEASURED = {
+    "slab_c": ("The slab", "°C"), "air_c": ("The air", "°C"),
+    "rh_percent": ("Humidity of the air", "%"), "air_speed_m_s": ("Air over the floor", "m/s"),
+}  # fmt: skip
 _SLIP_SHARE = 0.25
 """Dry in less of the plan's earliest end is a slip of the finger (rank: guess): on fresh concrete
 air four times as thirsty as planned is hardly met, and a floor called dry is walked on."""
@@ -111,10 +115,11 @@ class Looks:
         """Take what happened into account."""
         if one.word == "reading":
             self._readings.append(reading_of(one))
-            for key in ("slab_c", "air_c", "rh_percent", "air_speed_m_s"):
+            for key in _MEASURED:
                 if one.number(key) is not None and getattr(self._readings[-1], key) is None:
-                    told = f"{key} {one.number(key):g} at {one.at_min:.0f} min"
-                    self.contradictions.append(f"{told} is beyond reason and passed over.")
+                    told = f"{_MEASURED[key][0]}, {one.number(key):g} {_MEASURED[key][1]}"
+                    at = f"at {one.at_min:.0f} min"
+                    self.contradictions.append(f"{told} {at}: beyond reason and passed over.")
         elif one.word in {"rinsed", "neutralised"}:
             self._rinsed_min = one.at_min
         elif one.word == "sealed":

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from datetime import datetime
+from datetime import date, datetime, timedelta
 
-from farwall.facts.log import Kept
 from farwall.facts.plain import Plain
 from farwall.job.acid_day.ground import Ground
 from farwall.job.acid_day.waste.noun import Waste
-from farwall.job.story.order import in_order
+from farwall.job.story import story
+from farwall.job.story.noun import Happened
 from farwall.papers.svg import plain
 from farwall.papers.wall_clock import Units
 from farwall.units import gal_from_l
@@ -24,29 +24,30 @@ def log_rows(ground: Ground, part: Waste, *, rows: int) -> list[list[str]]:
     least.
     """
     units = ground.job.wishes.units
-    entered = waste_entries(ground.kept, ground.plan.starts_at)
-    told = [_row(one, units) for one in entered]
+    starts_at = datetime.fromisoformat(ground.plan.starts_at)
+    entered = waste_entries(ground)
+    told = [_row(one, (starts_at + timedelta(minutes=one.at_min)).date(), units) for one in entered]
     if not told:
         count = min(rows, part.drums_full + part.drums_spare)
         told = [["", str(n + 1), *[""] * (len(KEYS) - 2)] for n in range(count)]
     return [*told, *[[""] * len(KEYS) for _ in range(rows - len(told))]]
 
 
-def waste_entries(kept: tuple[Kept, ...], starts_at: str) -> list[Kept]:
-    """Entries of the word `waste` that were not struck, in the order in which they happened."""
-    by_id = {one.entry.id: one for one in reversed(kept)}
-    happened = in_order(kept, starts_at=starts_at).happened
-    return [by_id[one.id] for one in happened if one.word == "waste"]
+def waste_entries(ground: Ground) -> tuple[Happened, ...]:
+    """Entries of the word `waste` that were not struck, in the order in which they happened; what
+    two phones told of one drum once."""
+    return story(ground.plan, ground.kept).of("waste")
 
 
-def _row(one: Kept, units: Units) -> list[str]:
-    about = one.entry.about
+def _row(one: Happened, day: date, units: Units) -> list[str]:
+    """`day`: by the clock of the house, whatever the phone's."""
+    about = one.about
     litres = about.get("litres")
     amount = ""
     if isinstance(litres, int | float):
         amount = f"{gal_from_l(litres):.0f}" if units == "us" else f"{litres:.0f}"
     told = {
-        "date": datetime.fromisoformat(one.entry.at).date().isoformat(),
+        "date": day.isoformat(),
         "litres": amount,
         **{key: _text(about.get(key)) for key in KEYS if key not in {"date", "litres"}},
     }

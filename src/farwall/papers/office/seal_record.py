@@ -120,13 +120,9 @@ def _too_near(
         place = where.text if isinstance(where, Own) else told(where)
         near = apart_words(margin, us=us)
         wanted = wanted_words(limits.least_margin_k, margin, us=us)
-        which = number.text if isinstance(number, Own) else ""
-        found.append(
-            Words(
-                f"Coat {which or '?'}, {place}: {near} above the dew point, less than {wanted}.",
-                "danger",
-            )
-        )
+        which = f"Coat {number.text}, " if isinstance(number, Own) and number.text else ""
+        short = f"{which}{place}: {near} above the dew point, less than {wanted}."
+        found.append(Words(short, "danger"))
     return tuple(found)
 
 

@@ -78,7 +78,7 @@ def _room(ground: PaperGround, rinses: Rinses, room: str) -> tuple[Text, ...]:
     rounds = rinses.rounds(room)
     return (
         room_of(ground, room), Own(area(rinses.areas[room], ground.units)),
-        Own(str(rinses.readings[room])), Own(str(len(rounds)) if rounds else ""),
+        Own(str(rinses.readings[room])), Own(str(rinses.counts(room)[-1]) if rounds else ""),
         _phs(rounds), (rounds[-1].rag or BLANK) if rounds else BLANK, _powder(rounds),
     )  # fmt: skip
 

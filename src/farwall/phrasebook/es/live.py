@@ -205,6 +205,38 @@ PHRASES = {
     "and none was entered dry.":
     "Se anotó sellador a las {#1}, {#2} después del último enjuague; según el plan ningún piso "
     "está seco antes de las {#3}, y nadie lo anotó seco.",
+    "Sealer is entered {#1} over {@2}, and no rinse before it.":
+    "Se anotó sellador a las {#1} sobre {@2}, y ningún enjuague antes.",
+    "Sealer is entered {#1} over {@2}: {3}": "Se anotó sellador a las {#1} sobre {@2}: {3}",
+    "No more sealer: over residue it peels.": "No más sellador: sobre residuo se despega.",
+    "Rinsed again before it?": "¿Se enjuagó otra vez antes?", "Enter that.": "Anótelo.",
+    "Read before it?": "¿Se leyó antes?", "Enter that, by its time.": "Anótelo, con su hora.",
+    "Not read?": "¿No se leyó?",
+    "No more sealer before pH and rag are.": "No más sellador hasta que pH y trapo se lean.",
+    "A coat of sealer is entered {#1} after the one below; by its sheet that is not ready before "
+    "{#2}.":
+    "Se anotó una mano de sellador {#1} después de la de abajo; según su hoja esa no está lista "
+    "antes de las {#2}.",
+    "A coat of sealer is entered {#1} after the one below; by the plan that is not ready before "
+    "{#2}.":
+    "Se anotó una mano de sellador {#1} después de la de abajo; según el plan esa no está lista "
+    "antes de las {#2}.",
+    "No more sealer on it: solvent and water shut in turn it milky.":
+    "No más sellador encima: el solvente y el agua encerrados lo vuelven lechoso.",
+    "nothing more is stained": "ya no se tiñe más",
+    "The colour was judged enough {#1}: coat {&2}, not entered as sprayed, is not begun any more.":
+    "El color se dio por bueno a las {#1}: la mano {&2}, no anotada como rociada, ya no se "
+    "empieza.",
+    "The floor was neutralised {#1}: coat {&2}, not entered as sprayed, is not begun any more.":
+    "El piso se neutralizó a las {#1}: la mano {&2}, no anotada como rociada, ya no se empieza.",
+    "The floor was rinsed {#1}: coat {&2}, not entered as sprayed, is not begun any more.":
+    "El piso se enjuagó a las {#1}: la mano {&2}, no anotada como rociada, ya no se empieza.",
+    "Sealer was entered {#1}: coat {&2}, not entered as sprayed, is not begun any more.":
+    "Se anotó sellador a las {#1}: la mano {&2}, no anotada como rociada, ya no se empieza.",
+    "Sprayed?": "¿Se roció?", "Enter it.": "Anótelo.",
+    "To be laid after all?": "¿Va a ponerse de todos modos?",
+    "Enter a look with another as what comes next.":
+    "Anote una mirada con otra como lo que sigue.",
     "No more sealer before plastic taped down overnight stays dry beneath.":
     "No más sellador hasta que un plástico pegado toda la noche quede seco por debajo.",
     "Coat {&1} is entered in {@2} {#3} after coat {&4} there, which is not dry before {#5}.":
@@ -234,6 +266,8 @@ PHRASES = {
     "dead edge": "orilla muerta", "quiet log": "bitácora callada", "band time": "tiempo por franja",
     "sealer cold": "sellador frío", "dew point": "punto de rocío", "odd look": "lectura rara",
     "hurt": "herido", "drop": "gota", "wet-below": "mojado debajo", "sealed wet": "sellado mojado",
+    "sealed unclean": "sellado sucio", "sealed soon": "sellado pronto",
+    "sealed unread": "sellado sin leer",
     "feathered": "difuminado",
     "(common practice)": "(práctica común)", "(learned)": "(aprendido)",
     "Nothing is entered since band {&1} was due, {#2} ago.":
@@ -279,6 +313,14 @@ PHRASES = {
     "after_min.":
     "{&1} a los {#2}: no se anotó qué espera, así que ningún reloj puede aprender de ello; diga "
     "after_min.",
+    "The slab, {#1} at {#2}: beyond reason and passed over.":
+    "La losa, {#1} a los {#2}: fuera de razón; se omite.",
+    "The air, {#1} at {#2}: beyond reason and passed over.":
+    "El aire, {#1} a los {#2}: fuera de razón; se omite.",
+    "Humidity of the air, {#1} at {#2}: beyond reason and passed over.":
+    "Humedad del aire, {#1} a los {#2}: fuera de razón; se omite.",
+    "Air over the floor, {#1} at {#2}: beyond reason and passed over.":
+    "Aire sobre el piso, {#1} a los {#2}: fuera de razón; se omite.",
     "Told too soon: {1} after {#2}, where the plan has {#3} at the earliest; passed over as a "
     "slip.":
     "Dicho demasiado pronto: {1} a los {#2}, y el plan tiene {#3} como mínimo; se pasa por alto, "
@@ -310,6 +352,10 @@ PHRASES = {
     "nuevo.",
     "A rinse came from two phones and counts once; if there were two, enter the other again.":
     "Un enjuague llegó de dos teléfonos y cuenta una vez; si fueron dos, anote el otro de nuevo.",
+    "What is entered as {&1} came from two phones and counts once; if there were two, enter the "
+    "other again.":
+    "Lo anotado como {&1} llegó de dos teléfonos y cuenta una vez; si fueron dos, anote el otro de "
+    "nuevo.",
     "Undone on one phone, {&1} was entered on another too and counts as done; if it is not, "
     "strike that entry as well.":
     "Deshecho en un teléfono, {&1} se anotó también en otro y cuenta como hecho; si no lo está, "

@@ -134,6 +134,10 @@ PHRASES = {
     "Ninguna mano donde la losa está a menos del margen sobre el punto de rocío, ahora o en las "
     "próximas seis horas; ninguna con la losa más fría de lo que pide el sellador, marque lo que "
     "marque el aire.",
+    "{@1}: {#2} above the dew point, less than {#3}, which the rule rounds to {#4}.":
+    "{@1}: {#2} sobre el punto de rocío, menos de {#3}, que la regla redondea a {#4}.",
+    "{@1}: {#2} above the dew point, less than {#3}.":
+    "{@1}: {#2} sobre el punto de rocío, menos de {#3}.",
     "Coat {#1}, {@2}: {#3} above the dew point, less than {#4}, which the rule rounds to {#5}.":
     "Mano {#1}, {@2}: {#3} sobre el punto de rocío, menos de {#4}, que la regla redondea a {#5}.",
     "Coat {#1}, {@2}: {#3} above the dew point, less than {#4}.":

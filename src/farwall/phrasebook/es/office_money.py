@@ -9,6 +9,7 @@ PHRASES = {
     "Progress invoice": "Factura de avance",
     "Invoice": "Factura",
     "Credit note": "Nota de crédito",
+    "Correction": "Corrección",
     "{1}, draft": "{1}, borrador",
     "Invoice {*1}": "Factura {*1}",
     "Deposit invoice {*1}": "Factura de anticipo {*1}",

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from farwall.errors import FarwallError
 from farwall.facts.job import Job
 from farwall.facts.numbered import numbered
-from farwall.facts.plan import Plan
+from farwall.facts.plan import Plan, PlanCoat
+from farwall.job.live.stained import stained
 from farwall.job.story.noun import Story
 from farwall.web.words import said
 
@@ -16,7 +17,7 @@ def lacks(plan: Plan, story: Story) -> Iterator[str]:
     """What was not entered, a sentence each; nothing of it keeps a job from being closed."""
     coats = {one.coat: one for one in story.coats}
     judged = {one.text("coat") for one in story.of("coat-judged")}
-    for coat in plan.inputs.coats:
+    for coat in _laid(plan, story):
         told, number = coats.get(coat.id), numbered(plan, coat.id)
         whole = told is not None and told.end_min is not None
         if not whole:
@@ -37,6 +38,13 @@ def lacks(plan: Plan, story: Story) -> Iterator[str]:
         yield said("log-lacks-hours")
     if not story.sightings:
         yield said("log-lacks-waits")
+
+
+def _laid(plan: Plan, story: Story) -> Sequence[PlanCoat]:
+    """The coats that are to be told of: up to the one that the log says was the last."""
+    coats, ended = plan.inputs.coats, stained(plan, story)
+    last = next((n for n, one in enumerate(coats) if ended and one.id == ended.coat), None)
+    return coats if last is None else coats[: last + 1]
 
 
 def teaches(job: Job, plan: Plan, story: Story, *, job_id: str) -> str:

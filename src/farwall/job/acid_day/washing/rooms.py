@@ -83,7 +83,7 @@ def so_far(rinses: Rinses, room: str) -> SoFar:
     rounds, step = rinses.rounds(room), rinses.step(room)
     last = rounds[-1] if rounds else None
     return SoFar(
-        rinses=len(rounds),
+        rinses=rinses.counts(room)[-1] if rounds else 0,
         phs=last.phs if last is not None else (),
         rag=last.rag if last is not None else "",
         powder=last.powder if last is not None else None,

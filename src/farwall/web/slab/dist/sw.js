@@ -1,4 +1,4 @@
-const KEPT = "slab-40b50ea3b085";
+const KEPT = "slab-fecb2171f57b";
 const SHELL = "/slab/files/index.html";
 const FILES = [SHELL, "/slab/files/slab.js", "/slab/files/samples.js", "/slab/files/en.json", "/slab/files/es.json", "/slab/files/slab.webmanifest"];
 self.addEventListener("install", (event) => {
