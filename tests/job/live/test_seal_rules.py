@@ -63,6 +63,19 @@ def test_nothing_is_said_of_a_floor_that_waited_or_was_found_dry():
     assert rule(damp, RINSED + 311) is not None
 
 
+def test_each_room_dries_from_its_own_rinse():
+    """One rinsed again next door once stopped the sealer of a room that had dried for days."""
+    one, other = (room.id for room in PLAN.inputs.floor.rooms[:2])
+    late = RINSED + LOW
+    log = washed()
+    log("rinsed", late, room=other, ph=7.5, rag="clean")
+    log("sealed", late + 20, coat_of_sealer=1, room=one)
+    assert rule(log, late + 25) is None
+    log("sealed", late + 40, coat_of_sealer=1, room=other)
+    assert rule(log, late + 45).stop
+    assert "40 min after the last rinse" in rule(log, late + 45).reason
+
+
 def test_it_is_said_in_spanish_too():
     log = washed()
     log("sealed", RINSED + 20, coat_of_sealer=1)

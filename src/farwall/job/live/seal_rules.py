@@ -39,27 +39,46 @@ UNREAD = "Read before it? Enter that, by its time. Not read? No more sealer befo
 
 
 def sealed_wet(standing: Standing) -> Iterator[Advice]:
-    """Sealer entered sooner after the last rinse than the floor dries at the earliest, by the
-    plan, with no look between that found it dry. It stops more sealer as long as that lasts, and
-    stays advice until the floor is handed over."""
+    """Sealer entered over a room sooner after its last rinse than floors dry at the earliest, by
+    the plan, with no look between that found it dry. It stops more sealer as long as that lasts,
+    and stays advice until the floor is handed over."""
     story, clock = standing.story, _clock(standing, DRY_DOWN)
-    first = next(iter(story.of("sealed")), None)
-    if clock is None or first is None or story.last("handed-over") is not None:
+    if clock is None or story.last("handed-over") is not None:
         return
-    rinses = [one for one in story.of("rinsed") if one.at_min <= first.at_min]
-    if not rinses or first.at_min - rinses[-1].at_min >= clock.low_min:
+    wet = [
+        (sealed_min, rinsed_min)
+        for sealed_min, rinsed_min in _rinsed_and_sealed(standing)
+        if sealed_min - rinsed_min < clock.low_min
+        and not found_over(
+            standing.plan, story, clock=DRY_DOWN, since_min=rinsed_min, until_min=sealed_min
+        )
+    ]
+    if not wet:
         return
-    rinsed = rinses[-1].at_min
-    if found_over(standing.plan, story, clock=DRY_DOWN, since_min=rinsed, until_min=first.at_min):
-        return
-    dry = standing.clock(rinsed + clock.low_min)
+    sealed_min, rinsed_min = min(wet, key=lambda one: one[0] - one[1])
+    dry = standing.clock(rinsed_min + clock.low_min)
     yield Advice(
-        "sealed wet", standing.at_min < rinsed + clock.low_min,
-        f"Sealer is entered {standing.clock(first.at_min)}, {_span(first.at_min - rinsed)} after "
+        "sealed wet", standing.at_min < rinsed_min + clock.low_min,
+        f"Sealer is entered {standing.clock(sealed_min)}, {_span(sealed_min - rinsed_min)} after "
         f"the last rinse; by the plan no floor is dry before {dry}, and none was entered dry.",
         "No more sealer before plastic taped down overnight stays dry beneath. A slip? Strike it.",
         _WEIGHT, Rank.PRACTICE.value, PRACTICE,
     )  # fmt: skip
+
+
+def _rinsed_and_sealed(standing: Standing) -> Iterator[tuple[float, float]]:
+    """For each room that was sealed and rinsed before: minute of its first sealer, of the last
+    rinse before it."""
+    rinses = standing.story.of("rinsed")
+    for first, rooms in _first_coats(standing).values():
+        for room in rooms:
+            own = [
+                one.at_min
+                for one in rinses
+                if one.text("room") in {"", room} and one.at_min <= first.at_min
+            ]
+            if own:
+                yield first.at_min, own[-1]
 
 
 def sealed_dirty(job: Job, standing: Standing) -> Iterator[Advice]:
