@@ -1,6 +1,7 @@
 """Which modules the set-up compiles."""
 
 import importlib.util
+import sys
 from pathlib import Path
 
 import pytest
@@ -17,19 +18,27 @@ def bytecode():
     return module
 
 
-def test_modules_of_a_source_and_its_imports_are_found_inside_functions_too(bytecode, tmp_path):
+def test_libraries_that_a_source_imports_are_found_inside_functions_too(bytecode, tmp_path):
     (tmp_path / "house").mkdir()
-    (tmp_path / "house" / "__init__.py").write_text("")
+    (tmp_path / "house" / "__init__.py").write_text("import json\nfrom house.door import f\n")
     (tmp_path / "house" / "door.py").write_text(
-        "import shapely\ndef f():\n    from pydantic import TypeAdapter\n"
+        "import shapely\nimport house\n"
+        "def f():\n    from pydantic import (\n        TypeAdapter,\n    )\n"
     )
-    assert set(bytecode.imports(tmp_path)) == {
-        ("house", ""), ("house.door", ""), ("shapely", ""), ("pydantic", "TypeAdapter"),
-    }  # fmt: skip
+    assert set(bytecode.imports(tmp_path)) == {("shapely", ""), ("pydantic", "TypeAdapter")}
 
 
-def test_every_command_is_among_them(bytecode):
-    from farwall.cli.main import COMMANDS
+def test_what_only_a_text_speaks_of_is_no_library(bytecode, tmp_path):
+    (tmp_path / "door.py").write_text('"""\nfrom walls come doors\n"""\n')
+    assert list(bytecode.imports(tmp_path)) == []
 
-    found = {module for module, _ in bytecode.imports(bytecode.SOURCE)}
-    assert {f"farwall.cli.{name.replace('-', '_')}" for name in COMMANDS} <= found
+
+def test_every_library_has_one_process_that_imports_it(bytecode, monkeypatch):
+    """Nothing is loaded here: who would import what is only noted."""
+    asked = []
+    monkeypatch.setattr(sys, "dont_write_bytecode", sys.dont_write_bytecode)
+    monkeypatch.setattr(bytecode, "import_module", asked.append)
+    monkeypatch.setattr(bytecode, "imports", lambda _: [("shapely", ""), ("fastapi", "FastAPI")])
+    for share in range(bytecode.SHARES):
+        bytecode.load(share)
+    assert sorted(asked) == sorted(["shapely", "fastapi", *bytecode.LATE])
