@@ -15,6 +15,8 @@ from tests.strategies.houses import house
 from farwall.facts.checks import Watch
 from farwall.facts.job import Crew
 from farwall.facts.sealer import Sealer, SealTools
+from farwall.job.house_days import begun_before
+from farwall.job.plan_days import Ask, plan_days
 from farwall.job.seal_day import seal_day
 from farwall.job.seal_day.direction import CROSSED_DEG
 from farwall.papers.seal_files import seal_document
@@ -228,6 +230,18 @@ def test_a_floor_dry_on_a_saturday_is_sealed_on_monday_as_the_calendar_has_it():
     assert datetime.fromisoformat(day.sealing.dried_down.not_before).strftime("%a") == "Sat"
     assert _days(day) == ["Mon", "Tue"]
     assert faults(day) == []
+
+
+@pytest.mark.parametrize("day", range(3, 8))
+def test_the_day_of_the_seal_sheet_lies_within_the_span_of_the_calendar(day):
+    """The calendar counts on the likely end of drying, the seal sheet on the late one: whatever
+    weekday the coats are laid on, the sheet's day is one that the calendar has told."""
+    job = read_job(EXAMPLES / "quince-street" / "job.json")
+    told = replace(job, starts_at=f"2027-05-0{day}T07:30:00-06:00", sealer=ACRYLIC)
+    answer = plan_days([told], begun_before(told, Ask()))
+    step = next(one for one in answer.document["houses"][0]["steps"] if one["id"] == "seal-1")
+    coat = seal_day(told).sealing.coats[0]
+    assert step["ends_low_at"][:10] <= coat.ends_at[:10] <= step["ends_high_at"][:10]
 
 
 def test_who_names_a_saturday_works_on_it():
